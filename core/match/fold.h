@@ -1,0 +1,41 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// State is always the fold of the entries: there is no other way to change anything.
+#pragma once
+
+#include "core/match/entry.h"
+#include "core/match/state.h"
+
+#include <span>
+#include <vector>
+
+namespace setfolio {
+
+/// An entry in the order of play, as corrected: whether it stands, and the correction that struck it if not.
+struct TimelineItem {
+    const Recorded* recorded = nullptr;
+    EntryNumber struckBy; ///< 0: it stands
+    [[nodiscard]] bool stands() const { return struckBy.value == 0; }
+};
+
+/// The entries as corrected, in the order of play, corrections themselves left out. A Strike that is itself struck has
+/// no effect. The pointers point into `entries`. O(n).
+[[nodiscard]] std::vector<TimelineItem> timelineOf(std::span<const Recorded> entries);
+
+/// One entry folded in: O(1) in the number of entries before it. Never refuses: what is not lawful, or makes no sense
+/// in this phase, is the judge's to say; an entry that means nothing here leaves the state as it was. A Strike leaves
+/// it too.
+[[nodiscard]] MatchState apply(MatchState state, const Recorded& entry);
+
+/// The state after all standing entries.
+[[nodiscard]] MatchState fold(std::span<const Recorded> entries);
+
+/// The newest standing entry that undo would strike; none when there is nothing left to undo (the opening of the match
+/// is never undone).
+[[nodiscard]] std::optional<EntryNumber> newestStanding(std::span<const Recorded> entries);
+/// The newest strike that stands and that redo would strike; none when an entry other than a Strike was recorded after
+/// it.
+[[nodiscard]] std::optional<EntryNumber> newestUndone(std::span<const Recorded> entries);
+
+} // namespace setfolio

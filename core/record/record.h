@@ -1,0 +1,197 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// What stands on the sheet of a set: marks in slots and terms, the running score, counters, remarks, result. No
+/// geometry, no millimetres, no sentences: "a ring holding 7, ink 2, struck, note 3".
+#pragma once
+
+#include "core/match/state.h"
+
+#include <optional>
+#include <variant>
+#include <vector>
+
+namespace setfolio {
+
+/// The shape round a mark's content. A ring stands for every serve; a triangle when the libero serves; a square for a
+/// point without a serve.
+enum class MarkShape : std::uint8_t { None, Ring, Triangle, Square };
+
+/// The three inks, taken in turn by round.
+enum class Ink : std::uint8_t { First, Second, Third };
+[[nodiscard]] Ink inkOfRound(int round);
+
+struct Awaiting { ///< the serve is contacted, the rally not decided: an empty ring
+    bool operator==(const Awaiting&) const = default;
+};
+struct ServedPoint { ///< the team's new total, won on its own serve, or by a penalty in a square
+    int total = 0;
+    bool operator==(const ServedPoint&) const = default;
+};
+struct OpeningPoint { ///< the total that opens a term, won on the opponents' serve: no shape
+    int total = 0;
+    bool operator==(const OpeningPoint&) const = default;
+};
+struct RallyLost { ///< R
+    bool operator==(const RallyLost&) const = default;
+};
+struct ServedAgain { ///< RS
+    bool operator==(const ServedAgain&) const = default;
+};
+struct PenaltyLetter { ///< P, before the number it belongs to
+    bool operator==(const PenaltyLetter&) const = default;
+};
+struct SubstitutionMark { ///< S in/out of the serving team, Sx in/out of its opponents
+    bool opponents = false;
+    ShirtNumber in;
+    ShirtNumber out;
+    bool operator==(const SubstitutionMark&) const = default;
+};
+struct TimeOutMark { ///< T of the serving team, Tx of its opponents
+    bool opponents = false;
+    bool operator==(const TimeOutMark&) const = default;
+};
+using MarkContent = std::variant<Awaiting, ServedPoint, OpeningPoint, RallyLost, ServedAgain, PenaltyLetter,
+                                 SubstitutionMark, TimeOutMark>;
+
+struct Mark {
+    MarkShape shape = MarkShape::None;
+    MarkContent content;
+    EntryNumber entry;   ///< the entry that wrote it (the result's, once a ring is filled)
+    bool struck = false; ///< a correction has struck it; it stays legible
+    int note = 0;        ///< the number of the remark that tells of it; 0 for none
+    bool operator==(const Mark&) const = default;
+};
+
+/// A term of service: one cell of the sheet, in the slot's row and the round's column.
+struct Term {
+    Slot slot;
+    int round = 1;
+    bool crossed =
+        false; ///< written order by floor position: the receiving team's first cell of slot I, a cross and nothing else
+    std::vector<Mark> marks;
+    bool operator==(const Term&) const = default;
+};
+
+/// How a number of the running score is marked: ringed when won on the own serve, slashed on the opponents', a triangle
+/// where the libero served.
+enum class RunningMark : std::uint8_t { Ring, Slash, Triangle };
+
+/// A number in the running score.
+struct RunningPoint {
+    int total = 0;
+    int opponents = 0; ///< the opponents' score at that moment
+    RunningMark mark = RunningMark::Ring;
+    bool penalty = false; ///< awarded without a rally: a small P beside the mark
+    int round = 1;        ///< the round of the term it is written in: its ink
+    EntryNumber entry;
+    bool operator==(const RunningPoint&) const = default;
+};
+
+/// A crossed number of the substitution counter.
+struct CountedSubstitution {
+    int round = 1;
+    EntryNumber entry;
+    bool operator==(const CountedSubstitution&) const = default;
+};
+
+/// A row of the order of service.
+struct SlotRecord {
+    std::vector<Standing> stood;       ///< the starter first; all but the last are struck
+    std::optional<ShirtNumber> libero; ///< she has served in this slot
+    bool operator==(const SlotRecord&) const = default;
+};
+
+struct TeamRecord {
+    bool lineUpGiven = false;
+    std::array<SlotRecord, 6> slots;
+    std::optional<ShirtNumber> captain;
+    std::vector<ShirtNumber> liberos;
+    std::vector<Term> terms;           ///< in the order they were begun
+    std::vector<RunningPoint> running; ///< 1, 2, 3 ...
+    std::vector<TimeOutTaken> timeOuts;
+    std::vector<CountedSubstitution> substitutions;
+    bool operator==(const TeamRecord&) const = default;
+};
+
+/// Why a line stands among the remarks.
+struct StruckNote { ///< an entry was struck; what it was
+    Recorded struck;
+    std::optional<Team> team; ///< the team whose cell the mark stands in
+    std::optional<Slot> slot;
+    int total = 0; ///< the number in the struck mark, 0 for none
+    int rally = 0; ///< the number of the rally in the set
+    QString reason;
+    bool operator==(const StruckNote&) const = default;
+};
+struct OverruledNote { ///< recorded on the referee's word against a finding
+    Recorded recorded;
+    PerTeam<int> score;
+    bool operator==(const OverruledNote&) const = default;
+};
+struct PenaltyNote { ///< a penalty point and its reason
+    PenaltyPoint point;
+    PerTeam<int> score; ///< after it
+    bool operator==(const PenaltyNote&) const = default;
+};
+struct WrittenNote { ///< the scorer's own sentence
+    QString text;
+    PerTeam<int> score;
+    bool operator==(const WrittenNote&) const = default;
+};
+using NoteContent = std::variant<StruckNote, OverruledNote, PenaltyNote, WrittenNote>;
+
+struct Note {
+    int number = 1; ///< from 1 in each set
+    NoteContent content;
+    EntryNumber entry;
+    bool operator==(const Note&) const = default;
+};
+
+/// Where the pen is now: the cell being served in, and the slot that serves next for the other team.
+struct LivePlace {
+    Team serving = Team::Home;
+    Slot slot;
+    int round = 1;
+    Slot nextOfOthers;
+    bool contacted = false; ///< the empty ring has been drawn
+    bool operator==(const LivePlace&) const = default;
+};
+
+struct SetResult {
+    Team winner = Team::Home;
+    bool confirmed = false; ///< by SetEnded
+    bool operator==(const SetResult&) const = default;
+};
+
+struct SetRecord {
+    int number = 1;
+    std::optional<Team> servesFirst;
+    std::optional<Team> left;
+    bool started = false;
+    QTime startedAt;
+    QTime endedAt; ///< invalid until the set has ended
+    PerTeam<TeamRecord> teams;
+    PerTeam<int> score;
+    std::vector<Note> notes;
+    std::optional<LivePlace> live; ///< while the set is in play
+    std::optional<SetResult> result;
+    bool operator==(const SetRecord&) const = default;
+};
+
+/// What the sheets of all sets have in common.
+struct MatchHeading {
+    MatchOpened opened; ///< names, codes, best of, rulebook
+    std::vector<Official> officials;
+    PerTeam<Roster> rosters;
+    PerTeam<int> setsWon;
+    bool operator==(const MatchHeading&) const = default;
+};
+
+struct MatchRecord {
+    MatchHeading heading;
+    std::vector<SetRecord> sets; ///< the sets begun (toss or line-up given), in order
+    bool operator==(const MatchRecord&) const = default;
+};
+
+} // namespace setfolio

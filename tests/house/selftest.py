@@ -10,6 +10,7 @@ from contextlib import redirect_stdout
 from pathlib import Path
 
 import cpp
+import desktop
 import files
 import format as layout
 import packages
@@ -221,6 +222,22 @@ class PackagesAreThere(Tree):
             self.skipTest(str(reason))
         self.write("packaging/debian-packages", "[build]\ncmake\nno-such-package-anywhere\n")
         self.assertEqual(len(self.found(packages.complaints)), 1)
+
+
+class TheDesktopIsTold(Tree):
+    def test_a_broken_entry_and_a_second_kind_of_file_are_found(self):
+        house = Path(__file__).resolve().parents[2] / "packaging"
+        for kind in ("desktop", "metainfo.xml", "mime.xml"):
+            name = f"packaging/{desktop.ID}.{kind}"
+            self.write(name, (house.parent / name).read_text(encoding="utf-8"))
+        try:
+            self.assertEqual(self.found(desktop.complaints), [])
+        except files.Skip as reason:
+            self.skipTest(str(reason))
+        entry = (self.root / f"packaging/{desktop.ID}.desktop").read_text(encoding="utf-8")
+        for planted in (entry.replace("Terminal=false", "Terminal=no"), entry.replace("x-setfolio", "x-other")):
+            self.write(f"packaging/{desktop.ID}.desktop", planted)
+            self.assertTrue(self.found(desktop.complaints))
 
 
 class FilesAreListed(Tree):

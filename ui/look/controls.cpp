@@ -1,0 +1,92 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/look/controls.h"
+
+#include "ui/look/plate.h"
+
+#include <QPushButton>
+#include <QStyle>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+namespace {
+
+QString fieldStyle() {
+    return u"QLineEdit, QComboBox, QTimeEdit, QDateEdit, QPlainTextEdit {"
+           u" background: @button; color: @text; border: 1px solid @edge; border-radius: 7px; padding: 0 10px;"
+           u" selection-background-color: @amber; selection-color: @onAmber; }"
+           u"QLineEdit, QComboBox, QTimeEdit, QDateEdit { min-height: 42px; }"
+           u"QLineEdit:focus, QComboBox:focus, QTimeEdit:focus, QDateEdit:focus, QPlainTextEdit:focus {"
+           u" border: 2px solid @focus; padding: 0 9px; }"
+           u"QLineEdit[problem=\"true\"] { border: 2px solid @problem; padding: 0 9px; }"
+           u"QComboBox QAbstractItemView { background: @button; color: @text; border: 1px solid @edge; }"
+           u"QComboBox QAbstractItemView::item { min-height: 44px; }"_s;
+}
+
+QString buttonStyle() {
+    return u"QPushButton { background: @button; color: @text; border: 1px solid @edge; border-radius: 7px;"
+           u" min-height: 42px; padding: 0 16px; font-weight: 600; }"
+           u"QPushButton:hover { background: @panel; }"
+           u"QPushButton:pressed { background: @bar; }"
+           u"QPushButton:checked { background: @text; color: @ground; border-color: @text; }"
+           u"QPushButton[primary=\"true\"] { background: @amber; color: @onAmber; border-color: @onAmber; }"
+           u"QPushButton:disabled { background: @ground; color: @secondary; border: 1px dashed @edge; }"
+           u"QPushButton:focus { border: 3px solid @focus; padding: 0 14px; min-height: 38px; }"
+           u"QCheckBox, QRadioButton { min-height: 44px; spacing: 10px; }"
+           u"QCheckBox::indicator { width: 22px; height: 22px; }"_s;
+}
+
+QString viewStyle() {
+    return u"QWidget { color: @text; }"
+           u"QDialog, QMainWindow, QWidget#page { background: @ground; }"
+           u"QFrame#panel, QWidget#panel { background: @panel; border: 1px solid @rule; border-radius: 8px; }"
+           u"QLabel[secondary=\"true\"] { color: @secondary; }"
+           u"QLabel[problem=\"true\"] { color: @problem; }"
+           u"QTableView, QListView, QScrollArea { background: @button; border: 1px solid @edge; border-radius: 7px;"
+           u" gridline-color: @rule; selection-background-color: @amber; selection-color: @onAmber; }"
+           u"QTableView:focus, QListView:focus { border: 2px solid @focus; }"
+           u"QHeaderView::section { background: @panel; color: @secondary; border: none;"
+           u" border-bottom: 1px solid @edge; padding: 0 8px; font-weight: 600; }"
+           u"QToolTip { background: @panel; color: @text; border: 1px solid @edge; }"_s;
+}
+
+} // namespace
+
+void dress(QWidget& window) {
+    const Theme theme = themeOf(window.palette());
+    window.setFont(windowFont(15));
+    window.setPalette(paletteOf(theme));
+    window.setStyleSheet(controlStyle(theme));
+}
+
+QString controlStyle(Theme theme) {
+    const Colours& colours = coloursOf(theme);
+    QString style = viewStyle() + fieldStyle() + buttonStyle();
+    const std::pair<QLatin1String, QColor> names[] = {
+        {"@amber"_L1, amber()},       {"@onAmber"_L1, onAmber()},       {"@ground"_L1, colours.ground},
+        {"@bar"_L1, colours.bar},     {"@panel"_L1, colours.panel},     {"@button"_L1, colours.button},
+        {"@text"_L1, colours.text},   {"@edge"_L1, colours.edge},       {"@rule"_L1, colours.rule},
+        {"@focus"_L1, colours.focus}, {"@problem"_L1, colours.problem}, {"@secondary"_L1, colours.secondary},
+    };
+    for (const auto& [name, colour] : names) {
+        style.replace(name, colour.name());
+    }
+    return style;
+}
+
+void makePrimary(QPushButton& button) {
+    button.setProperty("primary", true);
+}
+
+void setProblem(QWidget& control, bool problem) {
+    if (control.property("problem").toBool() == problem) {
+        return;
+    }
+    control.setProperty("problem", problem);
+    control.style()->unpolish(&control);
+    control.style()->polish(&control);
+}
+
+} // namespace setfolio

@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// How buttons and fields look: large enough for a finger, the one with the keyboard plainly seen.
+#pragma once
+
+#include "ui/look/colours.h"
+
+#include <QString>
+
+class QPushButton;
+class QWidget;
+
+namespace setfolio {
+
+/// The least height of anything to press or to type in, in pixels.
+inline constexpr int targetHeight = 44;
+
+/// Gives a window this look, in the theme its palette asks for. Call it once, before its children are shown.
+void dress(QWidget& window);
+/// The style sheet that dress() sets.
+[[nodiscard]] QString controlStyle(Theme theme);
+
+/// Marks the one button that does what the window is for: amber.
+void makePrimary(QPushButton& button);
+/// Marks a control whose content needs mending, or takes the mark away.
+void setProblem(QWidget& control, bool problem);
+
+} // namespace setfolio

@@ -69,17 +69,22 @@ refresh_lists() {
     as_root apt-get -q -o APT::Update::Error-Mode=any update >>"$log_file" 2>&1
 }
 
+# unknown_packages NAME...: those of them that apt's lists hold in no version.
+unknown_packages() {
+    local known
+    known=$(LC_ALL=C apt-cache policy "$@" 2>>"$log_file" | awk '/^[^ ]/ { name = $1 } /^  Candidate: [^(]/ { print name }')
+    printf '%s:\n' "$@" | grep -vxF -e "$known" | tr -d ':' | paste -sd ' ' || true
+}
+
 # The archive's lists may be only partly reachable and still hold all that is needed: the packages themselves decide.
 install_missing() {
     local lists=whole unknown
     refresh_lists || lists=broken
-    unknown=$(for name in "$@"; do
-        LC_ALL=C apt-cache policy "$name" | grep -q '^  Candidate: [^(]' || echo "$name"
-    done)
+    unknown=$(unknown_packages "$@")
     if [[ -n $unknown ]]; then
         [[ $lists == whole ]] ||
             fail "the Debian archive cannot be reached, so $# packages cannot be installed: $(apt_error) (see $log_file)."
-        fail "this system's archive has no package" $unknown "- Debian 12 or something newer is needed."
+        fail "this system's archive has no package $unknown: Debian 12 or something newer is needed."
     fi
     say "Installing $# missing packages and what they depend on:" "$@"
     as_root env DEBIAN_FRONTEND=noninteractive apt-get -q -y --no-install-recommends -o APT::Status-Fd=1 \

@@ -38,18 +38,14 @@ as_root() {
     fi
 }
 
-# show_progress: reads what apt says, keeps it in the log, and shows how far it is: in place on a terminal, else every 20 %.
+# show_progress: reads apt's status lines and shows how far it is: in place on a terminal, else every 20 %.
 show_progress() {
-    local line kind percent text last=
-    while IFS= read -r line; do
-        IFS=: read -r kind _ percent _ <<<"$line"
+    local kind percent text last=
+    while IFS=: read -r kind _ percent _; do
         case $kind in
         dlstatus) text=fetching ;;
         pmstatus) text=installing ;;
-        *)
-            printf '%s\n' "$line" >>"$log_file"
-            continue
-            ;;
+        *) continue ;;
         esac
         percent=${percent%%.*}
         if [[ -t 1 ]]; then
@@ -87,8 +83,9 @@ install_missing() {
         fail "this system's archive has no package $unknown: Debian 12 or something newer is needed."
     fi
     say "Installing $# missing packages and what they depend on:" "$@"
-    as_root env DEBIAN_FRONTEND=noninteractive apt-get -q -y --no-install-recommends -o APT::Status-Fd=1 \
-        -o Dpkg::Use-Pty=0 install "$@" 2>>"$log_file" | show_progress ||
+    # apt closes its status descriptor to the programs it starts, and sudo all above 2: so it is opened inside, beside stdout.
+    as_root env DEBIAN_FRONTEND=noninteractive sh -c 'exec apt-get "$@" 3>&1 >&2' sh -q -y --no-install-recommends \
+        -o APT::Status-Fd=3 -o Dpkg::Use-Pty=0 install "$@" 2>>"$log_file" | show_progress ||
         fail "these packages could not be installed: $* - apt says: $(apt_error) (see $log_file)."
 }
 

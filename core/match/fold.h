@@ -15,13 +15,16 @@ namespace setfolio {
 /// An entry in the order of play, as corrected: whether it stands, and the correction that struck it if not.
 struct TimelineItem {
     const Recorded* recorded = nullptr;
-    EntryNumber struckBy; ///< 0: it stands
-    [[nodiscard]] bool stands() const { return struckBy.value == 0; }
+    const Recorded* struckBy = nullptr; ///< none: it stands
+    [[nodiscard]] bool stands() const { return struckBy == nullptr; }
 };
 
 /// The entries as corrected, in the order of play, corrections themselves left out. A Strike that is itself struck has
 /// no effect. The pointers point into `entries`. O(n).
 [[nodiscard]] std::vector<TimelineItem> timelineOf(std::span<const Recorded> entries);
+
+/// Whether an entry of `entries`, a correction or any other, is struck by no correction in force. O(n).
+[[nodiscard]] bool standsIn(std::span<const Recorded> entries, EntryNumber number);
 
 /// One entry folded in: O(1) in the number of entries before it. Never refuses: what is not lawful, or makes no sense
 /// in this phase, is the judge's to say; an entry that means nothing here leaves the state as it was. A Strike leaves

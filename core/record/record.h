@@ -145,6 +145,7 @@ struct Note {
     int number = 1; ///< from 1 in each set
     NoteContent content;
     EntryNumber entry;
+    bool struck = false; ///< a written remark that a correction has struck
     bool operator==(const Note&) const = default;
 };
 

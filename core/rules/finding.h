@@ -24,6 +24,7 @@ enum class FindingKind : std::uint8_t {
     MatchNotOpened, ///< the first entry must open the match
     MatchAlreadyOpened,
     MatchIsClosed,
+    MatchAlreadyWon,       ///< the match is won: it can only be closed
     MatchNotWon,           ///< the match cannot be closed yet
     SetNotStarted,         ///< a rally, a time-out, a substitution before the set has started
     SetAlreadyStarted,     ///< a toss or a line-up after the set has started
@@ -66,11 +67,11 @@ enum class FindingKind : std::uint8_t {
 struct Finding {
     FindingKind kind = FindingKind::MatchNotOpened;
     Gravity gravity = Gravity::Refused;
-    QString setting;          ///< the rulebook's setting it rests on, empty when it rests on sense alone
-    std::optional<Team> team; ///< whose
-    ShirtNumber number;       ///< the number to look at
-    std::optional<Slot> slot;
-    std::optional<Slot> other;
+    QString setting = {};          ///< the rulebook's setting it rests on, empty when it rests on sense alone
+    std::optional<Team> team = {}; ///< whose
+    ShirtNumber number = {};       ///< the number to look at
+    std::optional<Slot> slot = {};
+    std::optional<Slot> other = {};
     int count = 0;
     int limit = 0;
     bool operator==(const Finding&) const = default;

@@ -59,7 +59,8 @@ struct Rulebook {
     int firstLineUpSeconds = 120; ///< a line-up is due this long before the end of the warm-up
     int lineUpSeconds = 60;       ///< and this long before the end of an interval
 
-    QMap<QString, Source> sources; ///< by the setting's key in the file, e.g. "substitution-limit"
+    QMap<QString, Source>
+        sources; ///< by the setting's key, e.g. "substitution-limit", or by a statement's: a rule without a value
 
     bool operator==(const Rulebook&) const = default;
 };

@@ -1,0 +1,118 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "core/match/state.h"
+
+#include <algorithm>
+
+namespace setfolio {
+
+const Rulebook& MatchState::rulebook() const {
+    Q_ASSERT(opened.has_value());
+    return opened->rulebook;
+}
+
+const SetState& MatchState::set() const {
+    Q_ASSERT(!sets.empty());
+    return sets.back();
+}
+
+Phase phaseOf(const MatchState& state) {
+    if (!state.opened)
+        return Phase::NotOpened;
+    if (state.closed)
+        return Phase::MatchClosed;
+    const SetState& set = state.set();
+    if (set.ended) // another set would have been begun if one were due
+        return Phase::MatchWon;
+    if (!set.started)
+        return Phase::BeforeSet;
+    if (set.winner)
+        return Phase::SetWon;
+    return set.contacted ? Phase::Rally : Phase::ReadyToServe;
+}
+
+PerTeam<int> setsWon(const MatchState& state) {
+    PerTeam<int> won;
+    for (const SetState& set : state.sets)
+        if (set.ended && set.winner)
+            ++won[*set.winner];
+    return won;
+}
+
+bool isDecidingSet(const MatchState& state, int number) {
+    return state.opened->bestOf > 1 && number == state.opened->bestOf;
+}
+
+int pointsToWin(const MatchState& state, int number) {
+    return isDecidingSet(state, number) ? state.rulebook().decidingSetPoints : state.rulebook().setPoints;
+}
+
+std::optional<Team> winnerAt(const Rulebook& rulebook, int pointsToWin, const PerTeam<int>& points) {
+    for (const Team team : bothTeams) {
+        const int own = points[team];
+        const int lead = own - points[opponentsOf(team)];
+        if (own >= pointsToWin && lead >= rulebook.margin)
+            return team;
+        if (rulebook.cap && own >= *rulebook.cap && lead > 0)
+            return team;
+    }
+    return std::nullopt;
+}
+
+ShirtNumber onCourt(const TeamInSet& team, Slot slot) {
+    const std::vector<Standing>& stood = team.slots[slot.index()];
+    return stood.empty() ? ShirtNumber() : stood.back().number;
+}
+
+std::optional<Slot> slotOf(const TeamInSet& team, ShirtNumber number) {
+    for (const Slot slot : allSlots)
+        if (std::ranges::find(team.slots[slot.index()], number, &Standing::number) != team.slots[slot.index()].end())
+            return slot;
+    return std::nullopt;
+}
+
+CourtPosition positionOf(const SetState& set, Team team, Slot slot) {
+    // The server stands in position 1; the next server of a receiving team stands in 2 until she rotates.
+    const int first = set.serving == team ? 0 : 1;
+    return CourtPosition((slot.value - set.teams[team].nextServer.value + first + 6) % 6 + 1);
+}
+
+Slot slotAt(const SetState& set, Team team, CourtPosition position) {
+    const int first = set.serving == team ? 0 : 1;
+    return Slot((set.teams[team].nextServer.value - 1 + position.value - 1 - first + 6) % 6 + 1);
+}
+
+ShirtNumber serverOf(const SetState& set) {
+    const TeamInSet& team = set.teams[set.serving];
+    return team.liberoServing.value_or(onCourt(team, team.nextServer));
+}
+
+Slot servingSlot(const SetState& set, Team team) {
+    return set.teams[team].nextServer;
+}
+
+int roundOfTerm(const Rulebook& rulebook, bool servesFirst, int term) {
+    const bool slotOnePassedOver = rulebook.writtenOrder == WrittenOrder::Floor && !servesFirst;
+    return (slotOnePassedOver ? term : term - 1) / 6 + 1;
+}
+
+std::optional<ShirtNumber> captainOf(const MatchState& state, const TeamInSet& team, Team which) {
+    if (team.lineUp && team.lineUp->captain)
+        return team.lineUp->captain;
+    const std::vector<RosterPlayer>& players = state.rosters[which].players;
+    const auto captain = std::ranges::find_if(players, &RosterPlayer::captain);
+    return captain == players.end() ? std::nullopt : std::optional(captain->number);
+}
+
+const std::vector<ShirtNumber>& liberosOf(const TeamInSet& team) {
+    static const std::vector<ShirtNumber> none;
+    return team.lineUp ? team.lineUp->liberos : none;
+}
+
+const RosterPlayer* playerOf(const MatchState& state, Team team, ShirtNumber number) {
+    const std::vector<RosterPlayer>& players = state.rosters[team].players;
+    const auto player = std::ranges::find(players, number, &RosterPlayer::number);
+    return player == players.end() ? nullptr : &*player;
+}
+
+} // namespace setfolio

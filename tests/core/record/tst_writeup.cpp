@@ -1,0 +1,179 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "tests/support/matchbuilder.h"
+
+#include <QtTest>
+
+using namespace setfolio;
+using namespace setfolio::testing;
+
+/// Marks as they are written, term by term. Sources: the two-colour circle style of the NCAA Women's scoresheet
+/// instructions (grade A) where named, else common practice at a high-school table.
+class TestWriteUp : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void marksOfRallies_data() {
+        QTest::addColumn<bool>("homeServes");
+        QTest::addColumn<QString>("rallies");
+        QTest::addColumn<QString>("home");
+        QTest::addColumn<QString>("visitors");
+        // clang-format off
+        QTest::newRow("nothing served yet; common practice")                       << true  << ""      << "I: "              << "";
+        QTest::newRow("serve contacted draws an empty ring; NCINS, circle at contact") << true << "s"  << "I: ( )"           << "";
+        QTest::newRow("point on own serve fills the ring; common practice")        << true  << "sh"    << "I: (1)"           << "";
+        QTest::newRow("a result alone implies the contact; common practice")       << true  << "h"     << "I: (1)"           << "";
+        QTest::newRow("rally lost: R, and the next server's row opens un-ringed; common practice") << true << "hv" << "I: (1) (R)" << "I: 1";
+        QTest::newRow("two side-outs")                                             << true  << "vh"    << "I: (R) | II: 1"   << "I: 1 (R)";
+        QTest::newRow("replay: RS in the ring drawn, then a new ring; common practice") << true << "srsh" << "I: (RS) (1)"   << "";
+        QTest::newRow("re-serve likewise, also without the contact")               << true  << "eh"    << "I: (RS) (1)"      << "";
+        QTest::newRow("no serve: R in a square; common practice")                  << true  << "hn"    << "I: (1) [R]"       << "I: 1";
+        QTest::newRow("visitors serve first")                                      << false << "vh"    << "I: 1"             << "I: (1) (R)";
+        // clang-format on
+    }
+    void marksOfRallies() {
+        QFETCH(bool, homeServes);
+        QFETCH(QString, rallies);
+        MatchBuilder match;
+        match.started(homeServes ? Team::Home : Team::Visitors).play(rallies.toLatin1().constData());
+        const SetRecord set = match.set();
+        QTEST(inWords(set.teams.home), "home");
+        QTEST(inWords(set.teams.visitors), "visitors");
+    }
+
+    void aSubstitutionIsWrittenInTheServedTermAndCounted() {
+        MatchBuilder match;
+        match.started().play("h").substitute(Team::Home, 7, 2).substitute(Team::Visitors, 17, 12).play("h");
+        const SetRecord set = match.set();
+        QCOMPARE(inWords(set.teams.home), QStringLiteral("I: (1) S 7/2 Sx 17/12 (2)"));
+        QCOMPARE(set.teams.home.substitutions.size(), std::size_t(1));
+        QCOMPARE(set.teams.visitors.substitutions.size(), std::size_t(1));
+        QCOMPARE(set.teams.home.slots[1].stood.size(), std::size_t(2));
+        QCOMPARE(set.teams.home.slots[1].stood.back().number, ShirtNumber(7));
+        // The receiving team's slot I holds its position 2, so 12 stands there.
+        QCOMPARE(set.teams.visitors.slots[0].stood.front().number, ShirtNumber(12));
+    }
+
+    void aTimeOutIsTorTxWithTheScoreOfTheTeamThatAsked() {
+        MatchBuilder match;
+        match.started().play("hhv").add(TimeOut{Team::Home}).add(TimeOut{Team::Visitors});
+        const SetRecord set = match.set();
+        QCOMPARE(inWords(set.teams.visitors), QStringLiteral("I: 1 Tx T"));
+        QCOMPARE(set.teams.home.timeOuts.front().own, 2);
+        QCOMPARE(set.teams.home.timeOuts.front().opponents, 1);
+        QCOMPARE(set.teams.visitors.timeOuts.front().own, 1);
+    }
+
+    void aLiberosServeIsATriangleToTheEndOfTheTerm() {
+        MatchBuilder match;
+        match.started().play("h").add(LiberoServe{Team::Home, ShirtNumber(9), LiberoServing::Begins}).play("hv");
+        const SetRecord set = match.set();
+        QCOMPARE(inWords(set.teams.home), QStringLiteral("I: (1) <2> <R>"));
+        QCOMPARE(set.teams.home.slots[0].libero, std::optional(ShirtNumber(9)));
+        QCOMPARE(set.teams.home.running[1].mark, RunningMark::Triangle);
+        QCOMPARE(set.teams.home.slots[0].stood.size(), std::size_t(1)); // she strikes no number
+    }
+
+    void aLiberosServeSaidAfterTheContactTurnsTheRingIntoATriangle() {
+        MatchBuilder match;
+        match.started().play("s").add(LiberoServe{Team::Home, ShirtNumber(9), LiberoServing::Begins});
+        QCOMPARE(inWords(match.set().teams.home), QStringLiteral("I: < >"));
+        match.play("h");
+        QCOMPARE(inWords(match.set().teams.home), QStringLiteral("I: <1>"));
+    }
+
+    void aPenaltyPointIsPAndASquareOrOpensTheNextTerm() {
+        MatchBuilder own;
+        own.started().play("h").add(PenaltyPoint{Team::Home, {}});
+        QCOMPARE(inWords(own.set().teams.home), QStringLiteral("I: (1) P [2]"));
+        QCOMPARE(own.set().teams.home.running[1].mark, RunningMark::Ring);
+        QVERIFY(own.set().teams.home.running[1].penalty);
+        MatchBuilder other;
+        other.started().play("h").add(PenaltyPoint{Team::Visitors, {}});
+        QCOMPARE(inWords(other.set().teams.home), QStringLiteral("I: (1) [R]"));
+        QCOMPARE(inWords(other.set().teams.visitors), QStringLiteral("I: P 1"));
+        QCOMPARE(other.set().teams.visitors.running[0].mark, RunningMark::Slash);
+        QCOMPARE(other.set().notes.size(), std::size_t(1));
+    }
+
+    void anUndoneResultStaysStruckWithANote() {
+        MatchBuilder match;
+        match.started().play("hsh").undo().play("v");
+        const SetRecord set = match.set();
+        QCOMPARE(inWords(set.teams.home), QStringLiteral("I: (1) ~(2)~#1 (R)"));
+        QCOMPARE(inWords(set.teams.visitors), QStringLiteral("I: 1"));
+        QCOMPARE(set.teams.home.running.size(), std::size_t(1));
+        QCOMPARE(set.notes.size(), std::size_t(1));
+        QVERIFY(std::holds_alternative<StruckNote>(set.notes[0].content));
+    }
+
+    void anUndoneContactAndResultAreOneStruckMarkWithOneNote() {
+        MatchBuilder match;
+        match.started().play("sh").undo().undo().play("sh");
+        QCOMPARE(inWords(match.set().teams.home), QStringLiteral("I: ~(1)~#1 (1)"));
+        QCOMPARE(match.set().notes.size(), std::size_t(1));
+    }
+
+    void anUndoneSideOutStrikesBothItsMarks() {
+        MatchBuilder match;
+        match.started().play("hv").undo().play("hv");
+        QCOMPARE(inWords(match.set().teams.home), QStringLiteral("I: (1) ~(R)~#1 (2) (R)"));
+        QCOMPARE(inWords(match.set().teams.visitors), QStringLiteral("I: ~1~#1 1"));
+    }
+
+    void redoLeavesTheSheetAsItWas() {
+        MatchBuilder match;
+        match.started().play("hv");
+        const SetRecord before = match.set();
+        match.undo();
+        match.add(Strike{newestUndone(match.entries()).value(), {}});
+        QCOMPARE(match.set(), before);
+    }
+
+    void roundsTakeThreeInksInTurn() {
+        QCOMPARE(inkOfRound(1), Ink::First);
+        QCOMPARE(inkOfRound(2), Ink::Second);
+        QCOMPARE(inkOfRound(3), Ink::Third);
+        QCOMPARE(inkOfRound(4), Ink::First);
+        MatchBuilder match;
+        match.started().play("vhvhvhvhvhvhv"); // seven terms of home's opponents end
+        const SetRecord set = match.set();
+        QCOMPARE(set.teams.home.terms[5].round, 1);
+        QCOMPARE(set.teams.home.terms[6].round, 2);
+        QCOMPARE(set.teams.visitors.terms[6].round, 2);
+        // The point that opens a new round has the new round's ink (section 12 of the trade: common practice).
+        QCOMPARE(set.teams.visitors.running.back().round, 2);
+    }
+
+    void floorOrderCrossesTheReceivingTeamsFirstCell() {
+        Rulebook rulebook = highSchool();
+        rulebook.writtenOrder = WrittenOrder::Floor;
+        MatchBuilder match;
+        match.open(5, rulebook)
+            .toss(Team::Home)
+            .lineUp(Team::Home, {1, 2, 3, 4, 5, 6})
+            .lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16})
+            .start()
+            .play("v");
+        const TeamRecord visitors = match.set().teams.visitors;
+        QVERIFY(visitors.terms[0].crossed);
+        QCOMPARE(visitors.terms[1].slot, Slot(2));
+        QCOMPARE(visitors.terms[1].round, 1);
+        QCOMPARE(visitors.slots[0].stood.front().number, ShirtNumber(11));
+        QCOMPARE(serverOf(match.state().set()), ShirtNumber(12));
+    }
+
+    void writingOnEqualsWritingAnew() {
+        MatchBuilder match;
+        match.started().play("shvvhrhvn").add(TimeOut{Team::Home}).substitute(Team::Home, 8, 3).play("hhvhv");
+        RecordWriter writer;
+        for (const Recorded& recorded : match.entries()) {
+            writer.take({&recorded, nullptr});
+            const auto read = std::span(match.entries()).first(recorded.number.value);
+            QCOMPARE(writer.record(), writeUp(read));
+        }
+    }
+};
+
+QTEST_APPLESS_MAIN(TestWriteUp)
+#include "tst_writeup.moc"

@@ -1,0 +1,80 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// Everything that can be asked of the table, in one table: menus, buttons and key caps read it.
+#pragma once
+
+#include "core/match/state.h"
+
+#include <QKeySequence>
+#include <QList>
+#include <QString>
+
+#include <optional>
+#include <span>
+
+namespace setfolio {
+
+enum class Command : std::uint8_t {
+    NextStep, ///< what the amber head says
+    LeftWins,
+    RightWins,
+    ServeContacted,
+    Replay,
+    ReServe,
+    NoServe,
+    LeftSubstitution,
+    LeftTimeOut,
+    LeftLibero,
+    RightSubstitution,
+    RightTimeOut,
+    RightLibero,
+    LeftPenalty,
+    RightPenalty,
+    Remark,
+    Undo,
+    Redo,
+    GoToLive,
+    PageBack,
+    PageOn,
+    LiveBand,
+    WholePage,
+    NewMatch,
+    OpenMatch,
+    Toss,
+    LeftLineUp,
+    RightLineUp,
+    Print,
+    CloseWindow,
+};
+
+/// The menu a command stands in.
+enum class Menu : std::uint8_t { Match, Set, Rally, Sheet, View };
+
+struct CommandInfo {
+    Command command;
+    Menu menu;
+    QString id;               ///< the name of the control and of the action, "leftWins"
+    QList<QKeySequence> keys; ///< the first one is shown on the control
+    std::optional<Side> side; ///< keys belong to sides, not to teams
+    bool records;             ///< it writes an entry, or asks for one
+};
+
+/// What a command's being enabled depends on.
+struct Situation {
+    Phase phase = Phase::NotOpened;
+    bool readOnly = false; ///< another window holds the file
+    bool canUndo = false;
+    bool canRedo = false;
+};
+
+[[nodiscard]] std::span<const CommandInfo> allCommands();
+[[nodiscard]] const CommandInfo& infoOf(Command command);
+/// As menus and buttons say it.
+[[nodiscard]] QString nameOf(Command command);
+/// The words for its first key, as they stand on a key cap: "S", "Space", "←"; empty without a key.
+[[nodiscard]] QString keyCapOf(Command command);
+/// Whether it can mean anything now. What would only be against the rulebook stays enabled: pressing it says why.
+[[nodiscard]] bool isEnabled(Command command, const Situation& situation);
+
+} // namespace setfolio

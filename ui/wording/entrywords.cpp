@@ -1,0 +1,133 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/wording/entrywords.h"
+
+#include "ui/wording/fill.h"
+#include "ui/wording/names.h"
+
+#include <QCoreApplication>
+
+namespace setfolio {
+
+namespace {
+
+struct Table {
+    Q_DECLARE_TR_FUNCTIONS(Table)
+};
+
+QString number(int value) {
+    return QString::number(value);
+}
+
+QString timeOfDay(QTime time) {
+    return time.toString(QStringLiteral("HH:mm"));
+}
+
+/// Each kind of entry is one overload; the team and the words, the rally comes from outside.
+class Words {
+public:
+    Words(const MatchState& before, const MatchState& after) : m_before(before), m_after(after) {}
+
+    EntryWords operator()(const MatchOpened&) const { return plain(Table::tr("match opened")); }
+    EntryWords operator()(const Roster& roster) const { return of(roster.team, Table::tr("roster")); }
+    EntryWords operator()(const Officials&) const { return plain(Table::tr("officials")); }
+    EntryWords operator()(const MatchClosed&) const { return plain(Table::tr("match closed")); }
+    EntryWords operator()(const Toss& toss) const;
+    EntryWords operator()(const LineUp& lineUp) const { return of(lineUp.team, Table::tr("line-up")); }
+    EntryWords operator()(const SetStarted& started) const;
+    EntryWords operator()(const SetEnded& ended) const;
+    EntryWords operator()(const ServeContacted&) const;
+    EntryWords operator()(const RallyWon& rally) const;
+    EntryWords operator()(const Replay& replay) const;
+    EntryWords operator()(const NoServe&) const;
+    EntryWords operator()(const Substitution& substitution) const;
+    EntryWords operator()(const TimeOut& timeOut) const;
+    EntryWords operator()(const LiberoServe& serve) const;
+    EntryWords operator()(const PenaltyPoint& penalty) const { return point(penalty.to, Table::tr("penalty")); }
+    EntryWords operator()(const Remark& remark) const;
+    EntryWords operator()(const Strike&) const { return {}; }
+
+private:
+    static EntryWords plain(const QString& words) { return {0, std::nullopt, words}; }
+    static EntryWords of(Team team, const QString& words) { return {0, team, words}; }
+    [[nodiscard]] EntryWords point(Team team, const QString& how) const {
+        const int points = m_after.set().teams[team].points;
+        return of(team, fill(Table::tr("point %1, %2"), {number(points), how}));
+    }
+
+    const MatchState& m_before;
+    const MatchState& m_after;
+};
+
+EntryWords Words::operator()(const Toss& toss) const {
+    return of(toss.servesFirst, fill(Table::tr("serves first; %1 on the left"), {codeOf(m_after, toss.left)}));
+}
+
+EntryWords Words::operator()(const SetStarted& started) const {
+    return plain(fill(Table::tr("set %1 started %2"), {number(m_after.set().number), timeOfDay(started.at)}));
+}
+
+EntryWords Words::operator()(const SetEnded& ended) const {
+    return plain(fill(Table::tr("set %1 ended %2"), {number(m_before.set().number), timeOfDay(ended.at)}));
+}
+
+EntryWords Words::operator()(const ServeContacted&) const {
+    const SetState& set = m_before.set();
+    return of(set.serving, fill(Table::tr("%1 serves"), {number(serverOf(set).value)}));
+}
+
+EntryWords Words::operator()(const RallyWon& rally) const {
+    const bool own = m_before.set().serving == rally.by;
+    return point(rally.by, own ? Table::tr("own serve") : Table::tr("wins the serve"));
+}
+
+EntryWords Words::operator()(const Replay& replay) const {
+    return of(m_before.set().serving, replay.again == Again::Replay ? Table::tr("replay") : Table::tr("re-serve"));
+}
+
+EntryWords Words::operator()(const NoServe&) const {
+    return point(opponentsOf(m_before.set().serving), Table::tr("no serve"));
+}
+
+EntryWords Words::operator()(const Substitution& substitution) const {
+    return of(substitution.team,
+              fill(Table::tr("%1 in for %2"), {number(substitution.in.value), number(substitution.out.value)}));
+}
+
+EntryWords Words::operator()(const TimeOut& timeOut) const {
+    const PerTeam<TeamInSet>& teams = m_after.set().teams;
+    return of(timeOut.team, fill(Table::tr("time-out at %1–%2"), {number(teams[timeOut.team].points),
+                                                                  number(teams[opponentsOf(timeOut.team)].points)}));
+}
+
+EntryWords Words::operator()(const LiberoServe& serve) const {
+    const QString pattern =
+        serve.serving == LiberoServing::Begins ? Table::tr("libero %1 serves") : Table::tr("libero %1 serves no more");
+    return of(serve.team, fill(pattern, {number(serve.libero.value)}));
+}
+
+EntryWords Words::operator()(const Remark& remark) const {
+    return plain(fill(Table::tr("remark: %1"), {remark.text}));
+}
+
+int rallyOf(const MatchState& before, const MatchState& after) {
+    const auto inPlay = [](const MatchState& state) {
+        const Phase phase = phaseOf(state);
+        return phase == Phase::ReadyToServe || phase == Phase::Rally;
+    };
+    return inPlay(before) ? before.set().rallies + 1 : inPlay(after) ? 1 : 0;
+}
+
+} // namespace
+
+EntryWords wordsFor(const Entry& entry, const MatchState& before, const MatchState& after) {
+    EntryWords words = std::visit(Words(before, after), entry);
+    words.rally = rallyOf(before, after);
+    return words;
+}
+
+QString strikeWords(const QString& struck, bool standsAgain) {
+    return fill(standsAgain ? Table::tr("stands again: %1") : Table::tr("struck: %1"), {struck});
+}
+
+} // namespace setfolio

@@ -1,0 +1,168 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/wording/tablewords.h"
+
+#include "ui/wording/fill.h"
+#include "ui/wording/names.h"
+
+#include <QCoreApplication>
+
+namespace setfolio {
+
+namespace {
+
+struct Table {
+    Q_DECLARE_TR_FUNCTIONS(Table)
+};
+
+QString number(int value) {
+    return QString::number(value);
+}
+
+QString wonAtScore(const MatchState& state, Team team) {
+    const PerTeam<TeamInSet>& teams = state.set().teams;
+    return fill(Table::tr("%1 wins the set %2–%3: confirm with the second referee."),
+                {codeOf(state, team), number(teams[team].points), number(teams[opponentsOf(team)].points)});
+}
+
+} // namespace
+
+QString sentence(const Notice& notice, const MatchState& state) {
+    const QString code = codeOf(state, notice.team);
+    switch (notice.kind) {
+    case NoticeKind::SubstitutionsUsed:
+        return fill(Table::tr("Tell the second referee: %1 has used %2 of %3 substitutions."),
+                    {code, number(notice.count), number(notice.limit)});
+    case NoticeKind::LastTimeOutUsed:
+        return fill(Table::tr("Tell the second referee: %1 has taken its last time-out."), {code});
+    case NoticeKind::SetPoint:
+        return fill(Table::tr("Set point %1"), {code});
+    case NoticeKind::MatchPoint:
+        return fill(Table::tr("Match point %1"), {code});
+    case NoticeKind::SetWonAtScore:
+        return wonAtScore(state, notice.team);
+    }
+    return {};
+}
+
+bool isToBeTold(const Notice& notice) {
+    switch (notice.kind) {
+    case NoticeKind::SubstitutionsUsed:
+    case NoticeKind::LastTimeOutUsed:
+    case NoticeKind::SetWonAtScore:
+        return true;
+    case NoticeKind::SetPoint:
+    case NoticeKind::MatchPoint:
+        return false;
+    }
+    return false;
+}
+
+QString substitutionRecorded(const Substitution& substitution, const MatchState& state) {
+    return fill(Table::tr("Recorded: %1 #%2 in for #%3. Signal the second referee."),
+                {codeOf(state, substitution.team), number(substitution.in.value), number(substitution.out.value)});
+}
+
+QString callOf(AreaCall call) {
+    switch (call) {
+    case AreaCall::None:
+        return {};
+    case AreaCall::LineUpAwaited:
+        return Table::tr("line-up awaited");
+    case AreaCall::LineUpStands:
+        return Table::tr("line-up stands");
+    case AreaCall::WinsTheRally:
+        return Table::tr("wins the rally");
+    case AreaCall::WinsTheSet:
+        return Table::tr("wins the set");
+    case AreaCall::WinsTheMatch:
+        return Table::tr("wins the match");
+    }
+    return {};
+}
+
+QString servesWord() {
+    return Table::tr("serves");
+}
+
+QString substitutionsUsed(int count, int limit) {
+    return fill(Table::tr("%1 of %2"), {number(count), number(limit)});
+}
+
+QString timeOutsLeft(int left) {
+    return left > 0 ? fill(Table::tr("%1 left"), {number(left)}) : Table::tr("none left");
+}
+
+QString liberoState(const TeamInSet& team, LiberoServeRule rule) {
+    if (liberosOf(team).empty())
+        return Table::tr("none");
+    if (rule == LiberoServeRule::Never)
+        return Table::tr("may not serve");
+    if (team.liberoServing)
+        return fill(Table::tr("%1 serves"), {number(team.liberoServing->value)});
+    return team.liberoSlot ? fill(Table::tr("serves in %1"), {roman(*team.liberoSlot)}) : Table::tr("not yet served");
+}
+
+QString matchLine(const MatchState& state) {
+    const PerTeam<int> won = setsWon(state);
+    return fill(Table::tr("Set %1    Sets won: %2 %3–%4 %5"),
+                {number(state.set().number), codeOf(state, Team::Home), number(won.home), number(won.visitors),
+                 codeOf(state, Team::Visitors)});
+}
+
+QString windowTitle(const MatchState& state) {
+    const QString set =
+        fill(Table::tr("Set %1, best of %2"), {number(state.set().number), number(state.opened->bestOf)});
+    const QString& competition = state.opened->competition;
+    return competition.isEmpty() ? set : fill(Table::tr("%1 · %2"), {competition, set});
+}
+
+QString rallyWord(int rally) {
+    return fill(Table::tr("Rally %1"), {number(rally)});
+}
+
+QString serverPlace(Slot slot, bool captain, std::optional<ShirtNumber> replaced) {
+    if (replaced)
+        return fill(Table::tr("Slot %1 · libero for %2"), {roman(slot), number(replaced->value)});
+    return captain ? fill(Table::tr("Slot %1 · captain"), {roman(slot)}) : fill(Table::tr("Slot %1"), {roman(slot)});
+}
+
+QString ifRallyIsLost() {
+    return Table::tr("If the rally is lost, next server");
+}
+
+QString slotWord(Slot slot) {
+    return fill(Table::tr("slot %1"), {roman(slot)});
+}
+
+QString thenServes(const QString& code, ShirtNumber shirt) {
+    return fill(Table::tr("then %1 %2"), {code, number(shirt.value)});
+}
+
+QString clockWord(int seconds) {
+    return QStringLiteral("%1:%2").arg(seconds / 60).arg(seconds % 60, 2, 10, QLatin1Char('0'));
+}
+
+QString savedAt(QTime time) {
+    return fill(Table::tr("Saved %1"), {time.toString(QStringLiteral("HH:mm:ss"))});
+}
+
+QString notSaved() {
+    return Table::tr("Not saved");
+}
+
+QString opened() {
+    return Table::tr("Saved");
+}
+
+QString notRecorded(const QString& why) {
+    return fill(Table::tr("Not recorded. %1 The sheet stands as it did before."), {why});
+}
+
+QString readOnlyBecause(const QString& holder) {
+    if (holder.isEmpty())
+        return Table::tr("This match is open for reading only: nothing can be recorded in this window.");
+    return fill(Table::tr("Another window holds this match (%1): nothing can be recorded in this one."), {holder});
+}
+
+} // namespace setfolio

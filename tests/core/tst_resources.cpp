@@ -6,7 +6,7 @@
 class TestResources : public QObject {
     Q_OBJECT
 
-private slots:
+private Q_SLOTS:
     void whatLiesInTheFolderIsCompiledIn_data();
     void whatLiesInTheFolderIsCompiledIn();
 };

@@ -1,0 +1,196 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "tests/support/matchbuilder.h"
+
+#include <QtTest>
+
+using namespace setfolio;
+using namespace setfolio::testing;
+
+namespace {
+
+/// The numbers on court of a team by court position 1 to 6.
+QString onCourtByPosition(const SetState& set, Team team) {
+    QStringList numbers;
+    for (int position = 1; position <= 6; ++position)
+        numbers += QString::number(onCourt(set.teams[team], slotAt(set, team, CourtPosition(position))).value);
+    return numbers.join(u' ');
+}
+
+} // namespace
+
+class TestFold : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void theServingTeamStartsFromPositionOneTheReceivingFromPositionTwo() {
+        // NCAA Women's scoresheet example (grade A): the serving team's line I is its right back, the receiving team's
+        // its right front. FIVB Official Volleyball Rules 2025-2028, 12.2.2.2: the receiving team rotates before it
+        // first serves.
+        MatchBuilder match;
+        match.started();
+        QCOMPARE(serverOf(match.state().set()), ShirtNumber(1));
+        match.play("v");
+        QCOMPARE(serverOf(match.state().set()), ShirtNumber(12));
+    }
+
+    void aTeamRotatesOnlyWhenItWinsTheServeBack_data() {
+        QTest::addColumn<QByteArray>("rallies");
+        QTest::addColumn<QString>("home");
+        QTest::addColumn<QString>("visitors");
+        // FIVB Official Volleyball Rules 2025-2028, 7.6.2: 2 to 1, 1 to 6, 6 to 5, 5 to 4, 4 to 3, 3 to 2.
+        // clang-format off
+        QTest::newRow("at the start")                    << QByteArray("")       << "1 2 3 4 5 6" << "11 12 13 14 15 16";
+        QTest::newRow("points on serve do not rotate")   << QByteArray("hhh")    << "1 2 3 4 5 6" << "11 12 13 14 15 16";
+        QTest::newRow("visitors win the serve")          << QByteArray("v")      << "1 2 3 4 5 6" << "12 13 14 15 16 11";
+        QTest::newRow("home win it back")                << QByteArray("vh")     << "2 3 4 5 6 1" << "12 13 14 15 16 11";
+        QTest::newRow("six times round")                 << QByteArray("vhvhvhvhvhvh") << "1 2 3 4 5 6" << "11 12 13 14 15 16";
+        QTest::newRow("a replay does not rotate")        << QByteArray("rvr")    << "1 2 3 4 5 6" << "12 13 14 15 16 11";
+        QTest::newRow("a serve not made gives the serve away") << QByteArray("n") << "1 2 3 4 5 6" << "12 13 14 15 16 11";
+        // clang-format on
+    }
+    void aTeamRotatesOnlyWhenItWinsTheServeBack() {
+        QFETCH(QByteArray, rallies);
+        MatchBuilder match;
+        match.started().play(rallies.constData());
+        const SetState set = match.state().set();
+        QTEST(onCourtByPosition(set, Team::Home), "home");
+        QTEST(onCourtByPosition(set, Team::Visitors), "visitors");
+    }
+
+    void aSetIsWonByTheRulebook_data() {
+        QTest::addColumn<int>("setNumber");
+        QTest::addColumn<int>("home");
+        QTest::addColumn<int>("visitors");
+        QTest::addColumn<int>("winner"); // 0 home, 1 visitors, -1 nobody yet
+        // NFHS 2003 rule changes: rally scoring to 25 by two without a cap, the deciding set to 15.
+        // clang-format off
+        QTest::newRow("24-22 not yet")              << 1 << 24 << 22 << -1;
+        QTest::newRow("25-23 won")                  << 1 << 25 << 23 <<  0;
+        QTest::newRow("23-25 won by visitors")      << 1 << 23 << 25 <<  1;
+        QTest::newRow("25-24 goes on")              << 1 << 25 << 24 << -1;
+        QTest::newRow("26-24 won")                  << 1 << 26 << 24 <<  0;
+        QTest::newRow("40-39 goes on: no cap")      << 1 << 40 << 39 << -1;
+        QTest::newRow("41-39 won")                  << 1 << 41 << 39 <<  0;
+        QTest::newRow("15-13 is nothing in set 4")  << 4 << 15 << 13 << -1;
+        QTest::newRow("15-13 wins the deciding set")<< 5 << 15 << 13 <<  0;
+        QTest::newRow("15-14 goes on there too")    << 5 << 15 << 14 << -1;
+        QTest::newRow("14-16 wins it")              << 5 << 14 << 16 <<  1;
+        // clang-format on
+    }
+    void aSetIsWonByTheRulebook() {
+        QFETCH(int, setNumber);
+        QFETCH(int, home);
+        QFETCH(int, visitors);
+        QFETCH(int, winner);
+        MatchBuilder match;
+        const MatchState state = match.open().state();
+        const auto won = winnerAt(state.rulebook(), pointsToWin(state, setNumber), {home, visitors});
+        QCOMPARE(won ? (*won == Team::Home ? 0 : 1) : -1, winner);
+    }
+
+    void aCapEndsASetWhateverTheMargin() {
+        Rulebook rulebook = highSchool();
+        rulebook.cap = 28;
+        QVERIFY(!winnerAt(rulebook, 25, {27, 26}));
+        QCOMPARE(winnerAt(rulebook, 25, {28, 27}), std::optional(Team::Home));
+        QCOMPARE(winnerAt(rulebook, 25, {27, 28}), std::optional(Team::Visitors));
+    }
+
+    void theFirstServeAlternatesAndSidesChangeBetweenSets() {
+        MatchBuilder match;
+        match.started(Team::Home).play(QByteArray(25, 'h').constData()).add(SetEnded{});
+        const SetState second = match.state().set();
+        QCOMPARE(second.number, 2);
+        QCOMPARE(second.servesFirst, std::optional(Team::Visitors)); // from memory
+        QCOMPARE(second.left, std::optional(Team::Visitors));        // from memory
+        QCOMPARE(setsWon(match.state()).home, 1);
+    }
+
+    void theDecidingSetAwaitsATossOfItsOwn() {
+        // NFHS 2003 rule changes, 1-4-4: a new toss before the deciding set.
+        MatchBuilder match;
+        match.open(3);
+        for (const char winner : {'h', 'v'}) {
+            match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16});
+            if (winner == 'h')
+                match.toss(Team::Home);
+            match.start().play(QByteArray(25, winner).constData()).add(SetEnded{});
+        }
+        QCOMPARE(match.state().set().number, 3);
+        QVERIFY(!match.state().set().servesFirst);
+        QVERIFY(!match.state().set().left);
+    }
+
+    void theMatchIsWonWhenHalfTheSetsAreAndThenClosed() {
+        MatchBuilder match;
+        match.open(3);
+        for (int set = 0; set < 2; ++set)
+            match.toss(Team::Home)
+                .lineUp(Team::Home, {1, 2, 3, 4, 5, 6})
+                .lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16})
+                .start()
+                .play(QByteArray(25, 'h').constData())
+                .add(SetEnded{});
+        QCOMPARE(phaseOf(match.state()), Phase::MatchWon);
+        QCOMPARE(phaseOf(match.add(MatchClosed{}).state()), Phase::MatchClosed);
+    }
+
+    void aStrikeTakesAnEntryOutAndStrikingTheStrikePutsItBack() {
+        MatchBuilder match;
+        match.started().play("hh");
+        const EntryNumber point = match.last();
+        match.add(Strike{point, QStringLiteral("net touch")});
+        QCOMPARE(match.state().set().teams.home.points, 1);
+        match.add(Strike{match.last(), {}});
+        QCOMPARE(match.state().set().teams.home.points, 2);
+        QVERIFY(standsIn(match.entries(), point));
+    }
+
+    void undoGoesBackEntryByEntryButNeverPastTheOpening() {
+        MatchBuilder match;
+        match.open().toss(Team::Home);
+        match.undo();
+        QVERIFY(!match.state().set().servesFirst);
+        QVERIFY(!newestStanding(match.entries()));
+    }
+
+    void redoIsOverOnceSomethingElseIsRecorded() {
+        MatchBuilder match;
+        match.started().play("h");
+        match.undo();
+        QVERIFY(newestUndone(match.entries()));
+        match.play("v");
+        QVERIFY(!newestUndone(match.entries()));
+    }
+
+    void severalUndosAreRedoneNewestFirst() {
+        MatchBuilder match;
+        match.started().play("hv");
+        const MatchState before = match.state();
+        match.undo().undo();
+        QCOMPARE(match.state().set().points.size(), std::size_t(0));
+        match.add(Strike{newestUndone(match.entries()).value(), {}});
+        QCOMPARE(match.state().set().points.size(), std::size_t(1));
+        match.add(Strike{newestUndone(match.entries()).value(), {}});
+        QCOMPARE(match.state().set(), before.set());
+        QVERIFY(!newestUndone(match.entries()));
+    }
+
+    void entriesThatMeanNothingHereLeaveTheStateAsItWas() {
+        MatchBuilder match;
+        match.open();
+        const MatchState before = match.state();
+        for (const Entry& entry :
+             std::vector<Entry>{ServeContacted{}, RallyWon{Team::Home}, Replay{}, NoServe{}, TimeOut{Team::Home},
+                                SetStarted{}, SetEnded{}, MatchClosed{}, PenaltyPoint{Team::Home, {}},
+                                Substitution{Team::Home, ShirtNumber(7), ShirtNumber(1)}}) {
+            MatchState after = apply(before, {EntryNumber(2), {}, entry, {}});
+            after.last = before.last;
+            QCOMPARE(after, before);
+        }
+    }
+};
+
+QTEST_APPLESS_MAIN(TestFold)
+#include "tst_fold.moc"

@@ -1,23 +1,28 @@
 # SPDX-FileCopyrightText: The Setfolio authors
 # SPDX-License-Identifier: MIT
-"""A reading of C++ that is good enough to find functions: text without comments and strings, and the pairs of its braces."""
+"""A reading of C++ that is good enough to find functions, by text without comments and by pairs of braces."""
 
 import re
 
 _NOISE = re.compile(
-    r'//[^\n]*|/\*.*?\*/|R"(?P<tag>[^(\s]*)\(.*?\)(?P=tag)"|"(?:\\.|[^"\\\n])*"|(?<![0-9a-fA-F])\'(?:\\.|[^\'\\\n])+\'', re.S
+    r'//[^\n]*|/\*.*?\*/|R"(?P<tag>[^(\s]*)\(.*?\)(?P=tag)"|"(?:\\.|[^"\\\n])*"'
+    r"|(?<![0-9a-fA-F])'(?:\\.|[^'\\\n])+'",
+    re.S,
 )
 _AFTER_HEAD = re.compile(r"(\)|\bconst|\bnoexcept|\boverride|\bfinal|\bmutable|&|\}|->\s*[\w:<>,\s*&]+)\s*$")
-_NOT_FUNCTION = re.compile(r"^\s*(?:inline\s+)?(namespace|class|struct|enum|union|extern)\b(?!.*\)\s*(?:const\s*)?$)", re.S)
+_NOT_FUNCTION = re.compile(
+    r"^\s*(?:inline\s+)?(namespace|class|struct|enum|union|extern)\b(?!.*\)\s*(?:const\s*)?$)", re.S
+)
+_DIRECTIVE = re.compile(r"^[ \t]*#(?:[^\n]*\\\n)*[^\n]*", re.M)
 
 
 def without_comments_and_strings(text):
     """The same text, with blanks for every comment and the inside of every literal: lines keep their numbers."""
+    return _NOISE.sub(_blank, text)
 
-    def blank(match):
-        return re.sub(r"[^\n]", " ", match.group(0))
 
-    return _NOISE.sub(blank, text)
+def _blank(match):
+    return re.sub(r"[^\n]", " ", match.group(0))
 
 
 def _pairs(text):
@@ -37,8 +42,7 @@ def _is_initializer(text, end):
 
 def functions(text):
     """(name, first line, lines from the opening to the closing brace) of every function that has a body."""
-    code = without_comments_and_strings(text)
-    code = re.sub(r"^[ \t]*#(?:[^\n]*\\\n)*[^\n]*", lambda match: re.sub(r"[^\n]", " ", match.group(0)), code, flags=re.M)
+    code = _DIRECTIVE.sub(_blank, without_comments_and_strings(text))
     pairs = _pairs(code)
     found, head_start, place = [], 0, 0
     while place < len(code):

@@ -1,6 +1,6 @@
 # SPDX-FileCopyrightText: The Setfolio authors
 # SPDX-License-Identifier: MIT
-"""The files that the house checks look at, and how a check reports. Every check is a function: complaints(root) -> list of lines."""
+"""The files that the house checks look at, and how a check reports: complaints(root) -> list of lines."""
 
 import os
 import subprocess

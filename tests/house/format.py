@@ -26,7 +26,8 @@ def complaints(root):
     names = [str(path) for path in files.tracked(root) if files.is_cpp(path)]
     if not names:
         return []
-    done = subprocess.run([program(), "--dry-run", "--style=file", *names], cwd=Path(root), capture_output=True, text=True)
+    command = [program(), "--dry-run", "--style=file", *names]
+    done = subprocess.run(command, cwd=Path(root), capture_output=True, text=True)
     return [line for line in done.stderr.splitlines() if ": warning:" in line or ": error:" in line]
 
 

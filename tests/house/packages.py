@@ -21,13 +21,15 @@ def had(names):
         raise files.Skip("there is no apt on this machine")
     if not list(Path("/var/lib/apt/lists").glob("*_Packages*")):
         raise files.Skip("this machine has no list of what its archive holds (apt-get update fetches it)")
-    said = subprocess.run(["apt-cache", "policy", *names], capture_output=True, text=True, env={"LC_ALL": "C", "PATH": "/usr/bin"})
+    plain = {"LC_ALL": "C", "PATH": "/usr/bin"}
+    said = subprocess.run(["apt-cache", "policy", *names], capture_output=True, text=True, env=plain)
     return re.findall(r"^(\S+):\n  Installed: .*\n  Candidate: [^(]", said.stdout, re.M)
 
 
 def complaints(root):
     names = listed(root)
-    return [f"packaging/debian-packages: {name} is in no archive of this system" for name in sorted(set(names) - set(had(names)))]
+    lacking = sorted(set(names) - set(had(names)))
+    return [f"packaging/debian-packages: {name} is in no archive of this system" for name in lacking]
 
 
 if __name__ == "__main__":

@@ -54,7 +54,8 @@ def complaints(root):
 def nine_in_ten_complaints(what, lengths, most):
     reached = nine_in_ten(lengths)
     middle = sorted(lengths)[len(lengths) // 2] if lengths else 0
-    print(f"{len(lengths)} {what}: median {middle} lines, nine in ten within {reached}, longest {max(lengths, default=0)}")
+    longest = max(lengths, default=0)
+    print(f"{len(lengths)} {what}: median {middle} lines, nine in ten within {reached}, longest {longest}")
     return [f"nine in ten {what} are within {reached} lines, {most} at most"] if reached > most else []
 
 

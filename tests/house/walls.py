@@ -45,8 +45,8 @@ def qt_module(header, headers):
     """The Qt module that a header such as QPainter or QtGui/qpainter.h belongs to, or None when it is no Qt header."""
     if "/" in header:
         return header.split("/")[0] if header.startswith("Qt") else None
-    folders = [folder for folder in headers.iterdir() if folder.is_dir() and (folder / header).is_file()] if headers else []
-    return folders[0].name if folders else None
+    folders = headers.iterdir() if headers else []
+    return next((folder.name for folder in folders if (folder / header).is_file()), None)
 
 
 def include_complaints(root, path, text, floor, headers):

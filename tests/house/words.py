@@ -1,6 +1,6 @@
 # SPDX-FileCopyrightText: The Setfolio authors
 # SPDX-License-Identifier: MIT
-"""Words that do not belong in the tree: paths of one machine, unreasoned reminders, and a second word for one of the trade's things."""
+"""Words that do not belong in the tree: paths of one machine, unreasoned reminders, second words for one thing."""
 
 import re
 

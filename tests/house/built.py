@@ -1,0 +1,31 @@
+# SPDX-FileCopyrightText: The Setfolio authors
+# SPDX-License-Identifier: MIT
+"""Every .cpp file is named in the CMakeLists.txt of its own folder: a test that nobody builds proves nothing."""
+
+import re
+from pathlib import Path
+
+import files
+
+
+def is_named(path, listing):
+    """A test is named by its CMake function, without tst_ and .cpp; any other file by its whole name."""
+    if path.name.startswith("tst_"):
+        return re.search(rf"^\s*setfolio_test\(\s*{path.stem[4:]}\b", listing, re.M)
+    return re.search(rf"(?<![\w./-]){re.escape(path.name)}(?![\w.])", listing)
+
+
+def complaints(root):
+    found = []
+    for path in files.tracked(root):
+        if path.suffix != ".cpp":
+            continue
+        listing = Path(root) / path.parent / "CMakeLists.txt"
+        text = re.sub(r"#.*", "", listing.read_text(encoding="utf-8")) if listing.is_file() else ""
+        if not is_named(path, text):
+            found.append(f"{path} is not named in {path.parent}/CMakeLists.txt")
+    return found
+
+
+if __name__ == "__main__":
+    files.main(complaints)

@@ -58,7 +58,8 @@ show_progress() {
     if [[ -t 1 ]]; then printf '\n'; fi
 }
 
-apt_error() { grep -m 1 '^E: ' "$log_file" || echo "E: no reason was given"; }
+# apt_error: the first thing that apt said went wrong.
+apt_error() { sed -n 's/^E: //p' "$log_file" | sed -n 1p; }
 
 refresh_lists() {
     say "Asking the Debian archive what it has"
@@ -79,14 +80,14 @@ install_missing() {
     unknown=$(unknown_packages "$@")
     if [[ -n $unknown ]]; then
         [[ $lists == whole ]] ||
-            fail "the Debian archive cannot be reached, so $# packages cannot be installed: $(apt_error) (see $log_file)."
+            fail "the Debian archive cannot be reached (apt says: $(apt_error)), so these packages cannot be installed: $*."
         fail "this system's archive has no package $unknown: Debian 12 or something newer is needed."
     fi
-    say "Installing $# missing packages and what they depend on:" "$@"
+    say "Installing what is missing ($*) and what it depends on"
     # apt closes its status descriptor to the programs it starts, and sudo all above 2: so it is opened inside, beside stdout.
     as_root env DEBIAN_FRONTEND=noninteractive sh -c 'exec apt-get "$@" 3>&1 >&2' sh -q -y --no-install-recommends \
         -o APT::Status-Fd=3 -o Dpkg::Use-Pty=0 install "$@" 2>>"$log_file" | show_progress ||
-        fail "these packages could not be installed: $* - apt says: $(apt_error) (see $log_file)."
+        fail "apt could not install the missing packages ($(apt_error)): the whole story is in $log_file."
 }
 
 # need_packages SECTION...: installs what is missing of these sections, and does nothing when nothing is.
@@ -100,7 +101,7 @@ need_packages() {
     mapfile -t missing < <(missing_packages $(packages_of "$@"))
     ((${#missing[@]})) || return 0
     if ((EUID != 0)) && ! command -v sudo >/dev/null; then
-        fail "${#missing[@]} packages must be installed, which needs root or sudo, and neither is at hand: ${missing[*]}."
+        fail "packages are missing and only root (or sudo, which is not here) can install them: ${missing[*]}."
     fi
     install_missing "${missing[@]}"
 }

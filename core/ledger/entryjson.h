@@ -16,7 +16,7 @@ namespace setfolio {
 struct EntryJsonError {
     enum class Code {
         NotJson,
-        UnknownKind,
+        UnknownKind, ///< `member` is the kind
         UnknownMember,
         MissingMember,
         WrongType,
@@ -29,10 +29,13 @@ struct EntryJsonError {
     bool operator==(const EntryJsonError&) const = default;
 };
 
+/// The name of an entry's kind in the file: "rally-won".
+[[nodiscard]] QString kindOf(const Entry& entry);
+
 /// The entry alone: "kind" and its members; neither seq, time, overruled nor digest.
 [[nodiscard]] QJsonObject toJson(const Entry& entry);
 /// Strict: unknown members, fractions, lone surrogates and values out of range are refused. "rulebook" may be the id of
-/// a published rulebook in place of the whole one.
+/// a published rulebook in place of the whole one, and "format" may be absent.
 [[nodiscard]] tl::expected<Entry, EntryJsonError> entryFromJson(const QJsonObject& json);
 
 } // namespace setfolio

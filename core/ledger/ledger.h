@@ -4,64 +4,13 @@
 /// The document on disk: one file a match, one JSON object a line, each chained to the one before (see FORMAT.md).
 #pragma once
 
-#include "core/match/entry.h"
-
-#include <QByteArray>
-#include <QString>
-
-#include <tl/expected.hpp>
+#include "core/ledger/chain.h"
+#include "core/ledger/filecalls.h"
 
 #include <memory>
 #include <span>
-#include <vector>
 
 namespace setfolio {
-
-/// What is wrong with a ledger file, where, and what the system said.
-struct LedgerError {
-    enum class Code {
-        CannotOpen,    ///< not there, or no right to read it
-        CannotCreate,  ///< the folder is read-only, or a file of that name is there
-        CannotWrite,   ///< the disk is full or gone: the entry was not recorded, everything before it was
-        ReadOnly,      ///< opened read-only
-        NotALedger,    ///< the first line is not the opening of a match
-        NewerVersion,  ///< written by a newer version of the format
-        BrokenLine,    ///< not JSON, not an entry of the schema, or bytes that are not UTF-8
-        UnknownKind,   ///< an entry kind this version does not know
-        WrongSequence, ///< a line is missing, doubled or moved
-        WrongDigest,   ///< the line was altered after it was written
-        TooLong,       ///< a line beyond the limit of FORMAT.md
-    };
-    Code code = Code::CannotOpen;
-    int line = 0; ///< from 1; 0 when it is not about a line
-    QString path;
-    QString detail; ///< a member's name, or the system's own words; for people only in brackets
-    bool operator==(const LedgerError&) const = default;
-};
-
-/// A last line that was being written when the machine stopped. Never acknowledged, so nothing recorded is lost.
-struct TornTail {
-    int line = 0;
-    QByteArray bytes;
-    QString setAsideTo; ///< the file it was moved to; empty when the ledger was only read
-    bool operator==(const TornTail&) const = default;
-};
-
-/// What the bytes of a ledger hold: the entries up to the first damage, the damage, or a torn tail.
-struct LedgerContent {
-    std::vector<Recorded> entries;
-    QByteArray lastDigest;    ///< 64 lower-case hexadecimal digits; zeros for an empty ledger
-    qsizetype wholeBytes = 0; ///< length of the part that is whole
-    std::optional<TornTail> torn;
-    std::optional<LedgerError> damage;
-};
-
-/// Reads bytes; pure.
-[[nodiscard]] LedgerContent readLedger(const QByteArray& bytes);
-/// The line, newline included, that records an entry after a ledger that ends in `previousDigest`; pure.
-[[nodiscard]] QByteArray ledgerLine(const Recorded& recorded, const QByteArray& previousDigest);
-/// The digest at the end of such a line.
-[[nodiscard]] QByteArray digestOfLine(const QByteArray& line);
 
 class Ledger {
 public:
@@ -72,17 +21,21 @@ public:
     ~Ledger();
 
     /// Opens a file that is there. With ReadWrite it takes the lock; if another window holds it, the ledger is opened
-    /// read-only and heldBy() says who. A torn tail is moved to a file beside it, and torn() tells. Damage is an error,
-    /// and the file is left as it is.
-    [[nodiscard]] static tl::expected<Ledger, LedgerError> open(const QString& path, Access access);
+    /// read-only and heldBy() says who; if the file may not be written, it is opened read-only and heldBy() is empty.
+    /// A torn tail is moved to a file beside it, and torn() tells; if it cannot be moved, that is an error. Damage is
+    /// an error, and the file is left as it is: readLedgerFile() has the entries before it.
+    [[nodiscard]] static tl::expected<Ledger, LedgerError> open(const QString& path, Access access,
+                                                                const FileCalls& calls = systemCalls());
     /// Starts a new one; fails if the file is there.
-    [[nodiscard]] static tl::expected<Ledger, LedgerError> create(const QString& path);
+    [[nodiscard]] static tl::expected<Ledger, LedgerError> create(const QString& path,
+                                                                  const FileCalls& calls = systemCalls());
 
     /// Appends, flushes and syncs; when it returns a number the entry is on disk. On an error the file ends where it
-    /// ended before.
+    /// ended before; if it could not be cut back at once, that is done before the next entry.
     [[nodiscard]] tl::expected<EntryNumber, LedgerError> append(const Entry& entry, const QDateTime& time,
                                                                 std::optional<QString> overruled = std::nullopt);
 
+    /// The entries as the file has them: times to the millisecond, times of day to the minute.
     [[nodiscard]] std::span<const Recorded> entries() const;
     [[nodiscard]] QString path() const;
     [[nodiscard]] bool isReadOnly() const;
@@ -96,5 +49,13 @@ private:
     explicit Ledger(std::unique_ptr<Private> d);
     std::unique_ptr<Private> d;
 };
+
+/// Reads a file without opening it as the match at the table: its entries, and its damage if it has any. The error is
+/// that of a file that cannot be read at all.
+[[nodiscard]] tl::expected<LedgerContent, LedgerError> readLedgerFile(const QString& path);
+
+/// Copies the part of a damaged or torn ledger that is whole, byte for byte, to a new file, durably. `path` is only
+/// read. An error if `to` is there already or cannot be written. Returns the number of entries in the copy.
+[[nodiscard]] tl::expected<int, LedgerError> saveGoodPart(const QString& path, const QString& to);
 
 } // namespace setfolio

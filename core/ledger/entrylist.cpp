@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "core/ledger/entrylist.h"
+
+#include "core/ledger/jsonline.h"
+#include "core/ledger/limits.h"
+
+namespace setfolio {
+
+namespace {
+
+tl::expected<RecordMembers, EntryJsonError> readLine(const QByteArray& line) {
+    if (line.size() >= limits::lineBytes)
+        return tl::unexpected(EntryJsonError{EntryJsonError::Code::OutOfRange, {}});
+    const auto json = objectOfLine(line);
+    if (!json)
+        return tl::unexpected(EntryJsonError{EntryJsonError::Code::NotJson, {}});
+    return recordMembersFromJson(*json);
+}
+
+} // namespace
+
+tl::expected<std::vector<RecordMembers>, EntryListError> readEntryList(const QByteArray& bytes) {
+    std::vector<RecordMembers> list;
+    int number = 0;
+    for (const QByteArray& line : bytes.split('\n')) {
+        ++number;
+        if (line.trimmed().isEmpty())
+            continue;
+        const auto members = readLine(line);
+        if (!members)
+            return tl::unexpected(EntryListError{number, members.error()});
+        list.push_back(*members);
+    }
+    return list;
+}
+
+} // namespace setfolio

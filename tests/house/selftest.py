@@ -16,6 +16,7 @@ import files
 import format as layout
 import packages
 import sizes
+import translations
 import walls
 import words
 
@@ -216,6 +217,24 @@ class WordsAreKept(Tree):
         reminder = "TODO: split this because Qt 6.5 does it"
         self.write("README.md", f"two time-outs, a line-up, right away, {reminder}, core/tmp/x, $HOME/work/x")
         self.assertEqual(self.found(words.complaints), [])
+
+
+class CataloguesAreWhole(Tree):
+    def found_in(self, translation, source="%1 to serve"):
+        message = f"<message><source>{source}</source>{translation}</message>"
+        self.write("translations/setfolio_de.ts", f"<TS><context><name>a</name>{message}</context></TS>")
+        return self.found(translations.complaints)
+
+    def test_a_finished_sentence_is_not_found(self):
+        self.assertEqual(self.found_in("<translation>Aufschlag %1</translation>"), [])
+        plural = "<translation><numerusform>%n Satz</numerusform><numerusform>%n S</numerusform></translation>"
+        self.assertEqual(self.found_in(plural, "%n set(s)"), [])
+
+    def test_unfinished_empty_and_mismatched_ones_are(self):
+        for translation in ("", "<translation/>", '<translation type="unfinished">Aufschlag %1</translation>',
+                            "<translation>Aufschlag %2</translation>", "<translation>Aufschlag</translation>"):
+            with self.subTest(translation=translation):
+                self.assertEqual(len(self.found_in(translation)), 1)
 
 
 class LayoutIsKept(Tree):

@@ -1,0 +1,123 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/table/deck.h"
+
+#include "ui/table/courtpicture.h"
+#include "ui/table/noticestrip.h"
+#include "ui/table/teamarea.h"
+
+#include <QCoreApplication>
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+namespace {
+
+struct Table {
+    Q_DECLARE_TR_FUNCTIONS(Table)
+};
+
+/// The buttons of a side, from the outer edge in.
+std::vector<Command> buttonsOf(Side side) {
+    if (side == Side::Left)
+        return {Command::LeftSubstitution, Command::LeftTimeOut, Command::LeftLibero};
+    return {Command::RightSubstitution, Command::RightTimeOut, Command::RightLibero};
+}
+
+} // namespace
+
+Deck::Deck(QWidget* parent) : QWidget(parent) {
+    setObjectName(u"deck"_s);
+    m_wings.left = makeWing(Side::Left);
+    m_centre = makeMiddle();
+    m_wings.right = makeWing(Side::Right);
+    m_row = new QHBoxLayout(this);
+    m_row->addLayout(m_wings.left.column);
+    m_row->addLayout(m_centre, 1);
+    m_row->addLayout(m_wings.right.column);
+    setLook(Look::of(Theme::Light, 1));
+}
+
+Deck::Wing Deck::makeWing(Side side) {
+    Wing wing;
+    wing.column = new QVBoxLayout;
+    wing.row = new QHBoxLayout;
+    wing.area = new TeamArea(side, this);
+    connect(wing.area, &TeamArea::clicked, this, [this, side] { pressed(side); });
+    wing.column->addWidget(wing.area, 1);
+    for (const Command command : buttonsOf(side)) {
+        auto* button = new KeyButton(command, this);
+        connect(button, &KeyButton::clicked, this, [this, command] { Q_EMIT commanded(command); });
+        wing.buttons.push_back(button);
+        wing.row->insertWidget(side == Side::Left ? -1 : 0, button, 1);
+    }
+    wing.column->addLayout(wing.row);
+    return wing;
+}
+
+QVBoxLayout* Deck::makeMiddle() {
+    m_strip = new NoticeStrip(this);
+    m_court = new CourtPicture(this);
+    auto* column = new QVBoxLayout;
+    column->addWidget(m_strip);
+    column->addWidget(m_court, 1);
+    return column;
+}
+
+void Deck::setLook(const Look& look) {
+    setFixedHeight(look.whole(182));
+    m_row->setContentsMargins(0, 0, 0, 0);
+    m_row->setSpacing(look.whole(11));
+    m_centre->setSpacing(look.whole(5));
+    m_strip->setLook(look);
+    m_court->setLook(look);
+    for (const Side side : bothSides) {
+        const Wing& wing = m_wings[side];
+        wing.column->setSpacing(look.whole(7));
+        wing.row->setSpacing(look.whole(8));
+        wing.area->setFixedWidth(look.whole(402));
+        wing.area->setLook(look);
+        for (KeyButton* button : wing.buttons) {
+            button->setLook(look);
+            button->setFixedHeight(look.whole(50));
+        }
+    }
+}
+
+void Deck::setView(const DeckView& view, const Situation& situation) {
+    for (const Side side : bothSides)
+        showWing(m_wings[side], view.areas[side], situation);
+    m_court->setPlayers(view.court);
+}
+
+QRect Deck::middle() const {
+    return m_court->geometry() | m_strip->geometry();
+}
+
+void Deck::showWing(const Wing& wing, const TeamAreaView& view, const Situation& situation) {
+    wing.area->setView(view);
+    const bool pressable = view.call == AreaCall::WinsTheRally || view.call == AreaCall::LineUpAwaited ||
+                           view.call == AreaCall::LineUpStands;
+    wing.area->setEnabled(pressable && !situation.readOnly);
+    const std::array<QString, 3> words{Table::tr("Sub"), Table::tr("Time-out"), Table::tr("Libero")};
+    const std::array<QString, 3> seconds{substitutionsUsed(view.substitutions, view.substitutionLimit),
+                                         timeOutsLeft(view.timeOutsLeft), view.liberoState};
+    for (std::size_t i = 0; i < wing.buttons.size(); ++i) {
+        wing.buttons[i]->setWords(words.at(i), seconds.at(i));
+        wing.buttons[i]->setEnabled(isEnabled(wing.buttons[i]->command(), situation));
+    }
+    wing.buttons.back()->setEnabled(wing.buttons.back()->isEnabled() && view.hasLiberos);
+}
+
+void Deck::pressed(Side side) {
+    const bool left = side == Side::Left;
+    if (m_wings[side].area->view().call == AreaCall::WinsTheRally)
+        Q_EMIT commanded(left ? Command::LeftWins : Command::RightWins);
+    else
+        Q_EMIT commanded(left ? Command::LeftLineUp : Command::RightLineUp);
+}
+
+} // namespace setfolio

@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// Fields and buttons for shirt numbers.
+#pragma once
+
+#include "core/match/ids.h"
+#include "ui/table/look.h"
+
+#include <QAbstractButton>
+#include <QLineEdit>
+
+#include <optional>
+
+namespace setfolio {
+
+/// One or two digits. While it is empty, the table's keys pass through it; Backspace never does.
+class NumberField : public QLineEdit {
+    Q_OBJECT
+
+public:
+    explicit NumberField(QWidget* parent = nullptr);
+
+    void setLook(const Look& look);
+    [[nodiscard]] std::optional<ShirtNumber> number() const;
+    void setNumber(std::optional<ShirtNumber> number);
+
+protected:
+    bool event(QEvent* event) override;
+};
+
+/// A shirt number to be tapped, with a small word under it.
+class NumberButton : public QAbstractButton {
+    Q_OBJECT
+
+public:
+    NumberButton(ShirtNumber number, const QString& word, const Look& look, QWidget* parent = nullptr);
+
+    [[nodiscard]] ShirtNumber number() const { return m_number; }
+
+protected:
+    bool event(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    ShirtNumber m_number;
+    QString m_word;
+    Look m_look;
+};
+
+} // namespace setfolio

@@ -1,0 +1,99 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/table/panel.h"
+
+#include "ui/table/commandpad.h"
+#include "ui/table/entrylist.h"
+#include "ui/table/servingcard.h"
+#include "ui/table/stepcard.h"
+#include "ui/table/timeoutcard.h"
+
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+namespace {
+
+constexpr std::size_t mostLines = 12; // on the largest screen
+
+} // namespace
+
+Panel::Panel(QWidget* parent) : QWidget(parent) {
+    setObjectName(u"sidePanel"_s);
+    m_upper = new QStackedWidget(this);
+    m_upper->addWidget(makeUpper());
+    m_timeOut = new TimeOutCard(this);
+    m_upper->addWidget(m_timeOut);
+    m_pad = new CommandPad(this);
+    m_column = new QVBoxLayout(this);
+    m_column->addWidget(m_upper, 1);
+    m_column->addWidget(m_pad);
+    connect(m_pad, &CommandPad::commanded, this, &Panel::commanded);
+    connect(m_step, &StepCard::pressed, this, [this] { Q_EMIT commanded(Command::NextStep); });
+    connect(m_timeOut, &TimeOutCard::closed, this, &Panel::hideTimeOut);
+    setLook(Look::of(Theme::Light, 1));
+}
+
+QWidget* Panel::makeUpper() {
+    auto* upper = new QWidget(this);
+    m_head = new QStackedWidget(upper);
+    m_serving = new ServingCard(m_head);
+    m_step = new StepCard(m_head);
+    m_head->addWidget(m_serving);
+    m_head->addWidget(m_step);
+    m_list = new EntryList(upper);
+    m_upperColumn = new QVBoxLayout(upper);
+    m_upperColumn->addWidget(m_head);
+    m_upperColumn->addWidget(m_list, 1);
+    return upper;
+}
+
+void Panel::setLook(const Look& look) {
+    setFixedWidth(look.whole(296));
+    for (QVBoxLayout* column : {m_column, m_upperColumn}) {
+        column->setContentsMargins(0, 0, 0, 0);
+        column->setSpacing(look.whole(10));
+    }
+    m_head->setFixedHeight(look.whole(168));
+    m_serving->setLook(look);
+    m_step->setLook(look);
+    m_list->setLook(look);
+    m_timeOut->setLook(look);
+    m_pad->setLook(look);
+}
+
+void Panel::setState(const MatchState& state, const DeckView& view, const Situation& situation) {
+    const NextStep next = nextStep(state);
+    const StepWords words = wordsFor(next, state);
+    const bool rally = (next.step == Step::Serve || next.step == Step::Decide) && view.serving;
+    if (rally)
+        m_serving->setView(*view.serving, words.title);
+    else
+        m_step->setStep(words, next.step == Step::StartSet);
+    m_step->setEnabledStep(isEnabled(Command::NextStep, situation));
+    m_head->setCurrentWidget(rally ? static_cast<QWidget*>(m_serving) : m_step);
+    m_pad->setSituation(situation);
+}
+
+void Panel::setLog(const EntryLog& log, const MatchState& state) {
+    m_list->setEntries(newestOf(log, state, mostLines));
+}
+
+void Panel::showTimeOut(const MatchState& state, Team team) {
+    m_timeOut->setView(timeOutViewOf(state, team));
+    m_timeOut->setElapsed(0);
+    m_upper->setCurrentWidget(m_timeOut);
+}
+
+void Panel::hideTimeOut() {
+    m_upper->setCurrentIndex(0);
+}
+
+bool Panel::showsTimeOut() const {
+    return m_upper->currentWidget() == m_timeOut;
+}
+
+} // namespace setfolio

@@ -1,0 +1,59 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// The panel beside the sheet: who serves or what to do next, the last entries or the running time-out, and the
+/// commands that belong to no side.
+#pragma once
+
+#include "ui/table/deckview.h"
+#include "ui/table/entrylog.h"
+#include "ui/table/keybutton.h"
+
+#include <QWidget>
+
+class QStackedWidget;
+class QVBoxLayout;
+
+namespace setfolio {
+
+class CommandPad;
+class EntryList;
+class ServingCard;
+class StepCard;
+class TimeOutCard;
+
+class Panel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit Panel(QWidget* parent = nullptr);
+
+    void setLook(const Look& look);
+    void setState(const MatchState& state, const DeckView& view, const Situation& situation);
+    void setLog(const EntryLog& log, const MatchState& state);
+
+    void showTimeOut(const MatchState& state, Team team);
+    void hideTimeOut();
+    [[nodiscard]] bool showsTimeOut() const;
+
+    [[nodiscard]] StepCard& step() const { return *m_step; }
+    [[nodiscard]] TimeOutCard& timeOut() const { return *m_timeOut; }
+
+Q_SIGNALS:
+    void commanded(Command command);
+
+private:
+    [[nodiscard]] QWidget* makeUpper();
+
+    QVBoxLayout* m_column;
+    QVBoxLayout* m_upperColumn;
+    QStackedWidget* m_upper; ///< the two below, or the time-out
+    QStackedWidget* m_head;  ///< the server, or the next step
+    ServingCard* m_serving;
+    StepCard* m_step;
+    EntryList* m_list;
+    TimeOutCard* m_timeOut;
+    CommandPad* m_pad;
+};
+
+} // namespace setfolio

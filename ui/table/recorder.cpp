@@ -1,0 +1,63 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/table/recorder.h"
+
+namespace setfolio {
+
+Recorder::Recorder(MatchFile file, Clock clock, QObject* parent)
+    : QObject(parent),
+      m_file(std::move(file)),
+      m_clock(std::move(clock)) {
+    lookBack();
+}
+
+const Recorded* Recorder::newest() const {
+    const auto entries = m_file.ledger().entries();
+    const std::optional<EntryNumber> number = newestStanding(entries);
+    return number ? &entries[number->value - 1] : nullptr;
+}
+
+Outcome Recorder::attempt(const Entry& entry) {
+    Findings findings = judge(entry);
+    if (!findings.empty())
+        return Objected{std::move(findings)};
+    return settle(m_file.record(entry, m_clock.utc()));
+}
+
+Outcome Recorder::overrule(const Entry& entry, const QString& reason) {
+    Findings findings = judge(entry);
+    if (isRefused(findings))
+        return Objected{std::move(findings)};
+    return settle(
+        m_file.record(entry, m_clock.utc(), findings.empty() ? std::nullopt : std::optional<QString>(reason)));
+}
+
+Outcome Recorder::undo() {
+    if (!m_canUndo)
+        return Objected{};
+    return settle(m_file.undo(m_clock.utc()));
+}
+
+Outcome Recorder::redo() {
+    if (!m_canRedo)
+        return Objected{};
+    return settle(m_file.redo(m_clock.utc()));
+}
+
+Outcome Recorder::settle(tl::expected<EntryNumber, LedgerError> appended) {
+    if (!appended) {
+        Q_EMIT failed(appended.error());
+        return Failed{appended.error()};
+    }
+    lookBack();
+    Q_EMIT recorded(*appended);
+    return Acknowledged{*appended};
+}
+
+void Recorder::lookBack() {
+    const auto entries = m_file.ledger().entries();
+    m_canUndo = newestStanding(entries).has_value();
+    m_canRedo = newestUndone(entries).has_value();
+}
+
+} // namespace setfolio

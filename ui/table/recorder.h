@@ -1,0 +1,68 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// The one door to the match file: what is lawful is recorded, what is not comes back with the reasons.
+#pragma once
+
+#include "core/record/matchfile.h"
+#include "ui/table/clock.h"
+
+#include <QObject>
+
+#include <variant>
+
+namespace setfolio {
+
+/// The entry is on disk.
+struct Acknowledged {
+    EntryNumber number;
+};
+/// What is to be said against it; nothing was recorded.
+struct Objected {
+    Findings findings;
+};
+/// The file could not take it; nothing was recorded, the state is as it was.
+struct Failed {
+    LedgerError error;
+};
+using Outcome = std::variant<Acknowledged, Objected, Failed>;
+
+class Recorder : public QObject {
+    Q_OBJECT
+
+public:
+    Recorder(MatchFile file, Clock clock, QObject* parent = nullptr);
+
+    [[nodiscard]] const MatchFile& file() const { return m_file; }
+    [[nodiscard]] const MatchState& state() const { return m_file.state(); }
+    [[nodiscard]] const Clock& clock() const { return m_clock; }
+    [[nodiscard]] bool isReadOnly() const { return m_file.ledger().isReadOnly(); }
+    [[nodiscard]] bool canUndo() const { return m_canUndo; }
+    [[nodiscard]] bool canRedo() const { return m_canRedo; }
+    /// The newest entry that stands; none in an empty ledger.
+    [[nodiscard]] const Recorded* newest() const;
+
+    [[nodiscard]] Findings judge(const Entry& entry) const { return m_file.judge(entry); }
+    /// Judges and records.
+    Outcome attempt(const Entry& entry);
+    /// Records against findings that only say "unlawful", on the referee's word.
+    Outcome overrule(const Entry& entry, const QString& reason);
+    Outcome undo();
+    Outcome redo();
+
+Q_SIGNALS:
+    /// An entry is on disk and folded in.
+    void recorded(setfolio::EntryNumber number);
+    void failed(const setfolio::LedgerError& error);
+
+private:
+    Outcome settle(tl::expected<EntryNumber, LedgerError> appended);
+    void lookBack();
+
+    MatchFile m_file;
+    Clock m_clock;
+    bool m_canUndo = false;
+    bool m_canRedo = false;
+};
+
+} // namespace setfolio

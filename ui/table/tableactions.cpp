@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/table/tableactions.h"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QCoreApplication>
+#include <QMenu>
+#include <QMenuBar>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+namespace {
+
+struct Table {
+    Q_DECLARE_TR_FUNCTIONS(Table)
+};
+
+QString titleOf(Menu menu) {
+    switch (menu) {
+    case Menu::Match:
+        return Table::tr("&Match");
+    case Menu::Set:
+        return Table::tr("&Set");
+    case Menu::Rally:
+        return Table::tr("&Rally");
+    case Menu::Sheet:
+        return Table::tr("S&heet");
+    case Menu::View:
+        return Table::tr("&View");
+    }
+    return {};
+}
+
+} // namespace
+
+TableActions::TableActions(QWidget& window) : QObject(&window) {
+    for (const CommandInfo& info : allCommands()) {
+        auto* action = new QAction(nameOf(info.command), &window);
+        action->setObjectName(info.id);
+        action->setShortcuts(info.keys);
+        action->setAutoRepeat(false);
+        connect(action, &QAction::triggered, this, [this, command = info.command] { Q_EMIT commanded(command); });
+        window.addAction(action);
+        m_actions.emplace(info.command, action);
+    }
+}
+
+void TableActions::fill(QMenuBar& bar) {
+    for (const Menu which : {Menu::Match, Menu::Set, Menu::Rally, Menu::Sheet, Menu::View}) {
+        QMenu* menu = bar.addMenu(titleOf(which));
+        for (const CommandInfo& info : allCommands())
+            if (info.menu == which)
+                menu->addAction(m_actions.at(info.command));
+        if (which == Menu::View)
+            addLooks(*menu);
+    }
+}
+
+void TableActions::setSituation(const Situation& situation) {
+    for (const auto& [command, action] : m_actions)
+        action->setEnabled(isEnabled(command, situation));
+}
+
+void TableActions::addLooks(QMenu& menu) {
+    menu.addSeparator();
+    auto* group = new QActionGroup(this);
+    const std::array<std::pair<LookChoice, QString>, 3> choices{
+        {{LookChoice::AsSystem, Table::tr("Look as the system")},
+         {LookChoice::Light, Table::tr("Light look")},
+         {LookChoice::Dark, Table::tr("Dark look")}}};
+    for (const auto& [choice, name] : choices) {
+        QAction* action = menu.addAction(name);
+        action->setObjectName(u"look%1"_s.arg(static_cast<int>(choice)));
+        action->setCheckable(true);
+        action->setChecked(choice == LookChoice::AsSystem);
+        group->addAction(action);
+        connect(action, &QAction::triggered, this, [this, choice = choice] { Q_EMIT lookChosen(choice); });
+    }
+}
+
+} // namespace setfolio

@@ -1,0 +1,109 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/table/topbar.h"
+
+#include "ui/table/draw.h"
+#include "ui/table/keybutton.h"
+
+#include <QHBoxLayout>
+#include <QMenuBar>
+#include <QPainter>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+namespace {
+
+KeyButton* makeToggle(Command command, QWidget* parent) {
+    auto* button = new KeyButton(command, parent);
+    button->setCheckable(true);
+    return button;
+}
+
+} // namespace
+
+TopBar::TopBar(QWidget* parent) : QWidget(parent) {
+    setObjectName(u"topBar"_s);
+    m_menus = new QMenuBar(this);
+    m_menus->setNativeMenuBar(false);
+    m_menus->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Expanding);
+    m_liveBand = makeToggle(Command::LiveBand, this);
+    m_wholePage = makeToggle(Command::WholePage, this);
+    m_row = new QHBoxLayout(this);
+    m_row->addWidget(m_menus);
+    m_row->addWidget(m_liveBand);
+    m_row->addWidget(m_wholePage);
+    m_row->addStretch(1);
+    setWholePage(false);
+}
+
+void TopBar::setLook(const Look& look) {
+    m_look = look;
+    setFixedHeight(look.whole(46));
+    m_row->setContentsMargins(look.whole(6), 1, look.whole(10), 1);
+    m_row->setSpacing(look.whole(6));
+    m_menus->setFont(look.font(14));
+    m_menus->setStyleSheet(u"QMenuBar { background: %1; color: %2; }"
+                           u"QMenuBar::item { padding: %3px %4px; background: transparent; }"
+                           u"QMenuBar::item:selected, QMenuBar::item:pressed { background: %5; }"
+                           u"QMenu { background: %5; color: %2; border: 1px solid %6; }"
+                           u"QMenu::item { padding: 10px 24px; }"
+                           u"QMenu::item:selected { background: %7; color: %8; }"
+                           u"QMenu::item:disabled { color: %6; }"_s.arg(
+                               look.colours.bar.name(), look.colours.text.name(), QString::number(look.whole(13)),
+                               QString::number(look.whole(9)), look.colours.panel.name(), look.colours.edge.name(),
+                               amber().name(), onAmber().name()));
+    for (KeyButton* button : {m_liveBand, m_wholePage}) {
+        button->setLook(look);
+        button->setFixedSize(look.whole(button == m_liveBand ? 108 : 118), look.whole(44));
+    }
+    update();
+}
+
+void TopBar::setTitle(const QString& title) {
+    m_title = title;
+    update();
+}
+
+void TopBar::setSaved(const QString& words, bool good) {
+    if (m_saved == words && m_good == good)
+        return;
+    m_saved = words;
+    m_good = good;
+    setAccessibleName(words);
+    update();
+}
+
+void TopBar::setWholePage(bool whole) {
+    m_liveBand->setChecked(!whole);
+    m_wholePage->setChecked(whole);
+}
+
+void TopBar::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(rect(), m_look.colours.bar);
+    const double right = paintSaved(painter) - m_look.px(24);
+    const double left = m_wholePage->geometry().right() + m_look.px(24);
+    draw::text(painter, {(left + right) / 2, height() / 2.0}, m_title, m_look.font(13, QFont::DemiBold),
+               m_look.colours.text, draw::From::Centre, right - left);
+}
+
+double TopBar::paintSaved(QPainter& painter) const {
+    const QFont font = m_look.font(13, m_good ? QFont::Medium : QFont::Bold);
+    const double right = width() - m_look.px(14);
+    const double middle = height() / 2.0;
+    const double used = draw::text(painter, {right, middle}, m_saved, font,
+                                   m_good ? m_look.colours.secondary : m_look.colours.problem, draw::From::Right);
+    const QPointF dot(right - used - m_look.px(12), middle);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(m_good ? m_look.saved : m_look.alarm);
+    if (m_good)
+        painter.drawEllipse(dot, m_look.px(4), m_look.px(4));
+    else
+        painter.drawRect(QRectF(dot.x() - m_look.px(5), dot.y() - m_look.px(5), m_look.px(10), m_look.px(10)));
+    return dot.x();
+}
+
+} // namespace setfolio

@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// Menus, the two ways to see the sheet, the match's name, and whether it is saved.
+#pragma once
+
+#include "ui/table/look.h"
+
+#include <QWidget>
+
+class QHBoxLayout;
+class QMenuBar;
+
+namespace setfolio {
+
+class KeyButton;
+
+class TopBar : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit TopBar(QWidget* parent = nullptr);
+
+    void setLook(const Look& look);
+    void setTitle(const QString& title);
+    /// `good`: everything recorded is on disk.
+    void setSaved(const QString& words, bool good);
+    void setWholePage(bool whole);
+    [[nodiscard]] QString savedWords() const { return m_saved; }
+    [[nodiscard]] QMenuBar& menus() const { return *m_menus; }
+    [[nodiscard]] KeyButton& liveBand() const { return *m_liveBand; }
+    [[nodiscard]] KeyButton& wholePage() const { return *m_wholePage; }
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    double paintSaved(QPainter& painter) const;
+
+    QMenuBar* m_menus;
+    KeyButton* m_liveBand;
+    KeyButton* m_wholePage;
+    QHBoxLayout* m_row;
+    QString m_title;
+    QString m_saved;
+    bool m_good = true;
+    Look m_look = Look::of(Theme::Light, 1);
+};
+
+} // namespace setfolio

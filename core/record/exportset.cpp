@@ -1,0 +1,148 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "core/ledger/entrywords.h"
+#include "core/ledger/textforms.h"
+#include "core/record/exportparts.h"
+
+#include <algorithm>
+
+namespace setfolio {
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace {
+
+int inkNumber(int round) {
+    return static_cast<int>(inkOfRound(round)) + 1;
+}
+
+QString runningWord(RunningMark mark) {
+    switch (mark) {
+    case RunningMark::Ring:
+        return u"ring"_s;
+    case RunningMark::Slash:
+        return u"slash"_s;
+    case RunningMark::Triangle:
+        return u"triangle"_s;
+    }
+    Q_UNREACHABLE();
+}
+
+QJsonObject toExport(const Standing& standing) {
+    return {{u"number"_s, setfolio::toExport(standing.number)}, {u"entry"_s, setfolio::toExport(standing.since)}};
+}
+
+QJsonObject toExport(const Term& term) {
+    QJsonObject json{{u"slot"_s, exportWord(term.slot)},
+                     {u"round"_s, term.round},
+                     {u"ink"_s, inkNumber(term.round)},
+                     {u"marks"_s, listOf(term.marks)}};
+    if (term.crossed)
+        json.insert(u"crossed"_s, true);
+    return json;
+}
+
+QJsonObject toExport(const TimeOutTaken& timeOut) {
+    return {
+        {u"own"_s, timeOut.own}, {u"opponents"_s, timeOut.opponents}, {u"entry"_s, setfolio::toExport(timeOut.entry)}};
+}
+
+QJsonObject toExport(const CountedSubstitution& counted) {
+    return {{u"round"_s, counted.round},
+            {u"ink"_s, inkNumber(counted.round)},
+            {u"entry"_s, setfolio::toExport(counted.entry)}};
+}
+
+template <typename Values>
+QJsonArray list(const Values& values) {
+    QJsonArray array;
+    for (const auto& value : values)
+        array.append(toExport(value));
+    return array;
+}
+
+QJsonArray slotsOf(const TeamRecord& team) {
+    QJsonArray rows;
+    for (const Slot slot : allSlots) {
+        const SlotRecord& row = team.slots[slot.index()];
+        QJsonObject json{{u"slot"_s, exportWord(slot)}, {u"numbers"_s, list(row.stood)}};
+        if (row.libero)
+            json.insert(u"libero"_s, setfolio::toExport(*row.libero));
+        rows.append(json);
+    }
+    return rows;
+}
+
+QJsonObject teamOf(const TeamRecord& team) {
+    QJsonObject json{{u"line-up-given"_s, team.lineUpGiven}, {u"slots"_s, slotsOf(team)},
+                     {u"liberos"_s, listOf(team.liberos)},   {u"terms"_s, list(team.terms)},
+                     {u"time-outs"_s, list(team.timeOuts)},  {u"substitutions"_s, list(team.substitutions)}};
+    if (team.captain)
+        json.insert(u"captain"_s, setfolio::toExport(*team.captain));
+    return json;
+}
+
+QJsonObject runningPoint(Team team, const RunningPoint& point) {
+    QJsonObject json{{u"team"_s, entryWord(team)},
+                     {u"total"_s, point.total},
+                     {u"opponents"_s, point.opponents},
+                     {u"mark"_s, runningWord(point.mark)},
+                     {u"round"_s, point.round},
+                     {u"ink"_s, inkNumber(point.round)},
+                     {u"entry"_s, setfolio::toExport(point.entry)}};
+    if (point.penalty)
+        json.insert(u"penalty"_s, true);
+    return json;
+}
+
+/// Both running scores in one, in the order of play: each point is one more than all before it.
+QJsonArray runningOf(const PerTeam<TeamRecord>& teams) {
+    std::vector<std::pair<int, QJsonObject>> points;
+    for (const Team team : bothTeams)
+        for (const RunningPoint& point : teams[team].running)
+            points.emplace_back(point.total + point.opponents, runningPoint(team, point));
+    std::ranges::stable_sort(points, {}, &std::pair<int, QJsonObject>::first);
+    QJsonArray running;
+    for (const auto& [place, point] : points)
+        running.append(point);
+    return running;
+}
+
+QJsonObject liveOf(const LivePlace& live) {
+    return {{u"serving"_s, entryWord(live.serving)},
+            {u"slot"_s, exportWord(live.slot)},
+            {u"round"_s, live.round},
+            {u"next-slot-of-others"_s, exportWord(live.nextOfOthers)},
+            {u"contacted"_s, live.contacted}};
+}
+
+void putWhatIsKnown(QJsonObject& json, const SetRecord& set) {
+    if (set.servesFirst)
+        json.insert(u"serves-first"_s, entryWord(*set.servesFirst));
+    if (set.left)
+        json.insert(u"left"_s, entryWord(*set.left));
+    if (set.startedAt.isValid())
+        json.insert(u"started-at"_s, timeOfDayText(set.startedAt));
+    if (set.endedAt.isValid())
+        json.insert(u"ended-at"_s, timeOfDayText(set.endedAt));
+    if (set.live)
+        json.insert(u"live"_s, liveOf(*set.live));
+    if (set.result)
+        json.insert(u"winner"_s, entryWord(set.result->winner));
+}
+
+} // namespace
+
+QJsonObject toExport(const SetRecord& set) {
+    QJsonObject json{{u"number"_s, set.number},
+                     {u"started"_s, set.started},
+                     {u"finished"_s, set.result && set.result->confirmed},
+                     {u"score"_s, toExport(set.score)},
+                     {u"teams"_s, ofBoth<TeamRecord>(set.teams, teamOf)},
+                     {u"running"_s, runningOf(set.teams)},
+                     {u"notes"_s, listOf(set.notes)}};
+    putWhatIsKnown(json, set);
+    return json;
+}
+
+} // namespace setfolio

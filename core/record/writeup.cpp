@@ -9,8 +9,10 @@ namespace {
 
 /// The record of set `number`, begun if it is not there yet.
 SetRecord& recordOf(MatchRecord& record, int number) {
-    while (static_cast<int>(record.sets.size()) < number)
-        record.sets.emplace_back().number = static_cast<int>(record.sets.size());
+    while (static_cast<int>(record.sets.size()) < number) {
+        record.sets.emplace_back();
+        record.sets.back().number = static_cast<int>(record.sets.size());
+    }
     return record.sets[static_cast<std::size_t>(number - 1)];
 }
 

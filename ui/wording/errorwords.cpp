@@ -112,6 +112,8 @@ QString sentence(const FileError& error) {
 }
 
 QString sentence(const EntryJsonError& error) {
+    if (error.code == EntryJsonError::Code::OutOfRange && error.member.isEmpty())
+        return Say::tr("This line is longer than any entry can be: shorten it.");
     return fill(pattern(error.code), {error.member});
 }
 

@@ -18,6 +18,7 @@ private Q_SLOTS:
     void theSentenceOfAFileErrorIs();
     void theSentenceOfAnEntryErrorIs_data();
     void theSentenceOfAnEntryErrorIs();
+    void aLineThatIsTooLongIsSaidToBe();
     void theSentenceOfARulebookErrorIs_data();
     void theSentenceOfARulebookErrorIs();
 };
@@ -111,6 +112,11 @@ void TestErrorWords::theSentenceOfAnEntryErrorIs() {
     QFETCH(EntryJsonError::Code, code);
     QFETCH(QString, expected);
     QCOMPARE(sentence(EntryJsonError{code, u"team"_qs}), expected);
+}
+
+void TestErrorWords::aLineThatIsTooLongIsSaidToBe() {
+    QCOMPARE(sentence(EntryJsonError{EntryJsonError::Code::OutOfRange, {}}),
+             u"This line is longer than any entry can be: shorten it."_qs);
 }
 
 // clang-format off

@@ -69,10 +69,15 @@ void opening(const std::vector<Recorded>& entries) {
         const LedgerContent content = readLedger(bytes);
         (void)writeUp(content.entries);
     });
+    const LedgerContent content = readLedger(bytes);
+    const auto reading = bench::time(100, [&](int) { (void)readLedger(bytes); });
+    const auto writing = bench::time(100, [&](int) { (void)writeUp(content.entries); });
     std::printf("a match of %zu entries, %lld bytes\n", entries.size(), static_cast<long long>(bytes.size()));
     bench::print("Qt's JSON parser on the same bytes", baseline);
     bench::print("read, check the chain, fold and write up", ours);
     bench::compare("  that is", ours, baseline);
+    bench::print("  of it: read and check the chain", reading);
+    bench::print("  of it: fold and write up", writing);
 }
 
 void folding(const std::vector<Recorded>& entries) {

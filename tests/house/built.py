@@ -8,10 +8,14 @@ from pathlib import Path
 import files
 
 
+MADE_BY = {"tst_": "setfolio_test", "bench_": "setfolio_bench", "fuzz_": "setfolio_fuzz"}
+
+
 def is_named(path, listing):
-    """A test is named by its CMake function, without tst_ and .cpp; any other file by its whole name."""
-    if path.name.startswith("tst_"):
-        return re.search(rf"^\s*setfolio_test\(\s*{path.stem[4:]}\b", listing, re.M)
+    """A test, timing or fuzzer is named by its CMake function, without its prefix; any other file by its whole name."""
+    for prefix, function in MADE_BY.items():
+        if path.name.startswith(prefix):
+            return re.search(rf"^\s*{function}\(\s*{path.stem[len(prefix):]}\b", listing, re.M)
     return re.search(rf"(?<![\w./-]){re.escape(path.name)}(?![\w.])", listing)
 
 

@@ -194,11 +194,11 @@ template <typename T> void each(T t) noexcept {
 class AllIsBuilt(Tree):
     def test_files_and_tests_that_are_in_no_list_are_found(self):
         sources = "target_sources(core PRIVATE\n    a.cpp # b.cpp\n    sub.cpp)\n"
-        self.write("core/CMakeLists.txt", sources + "setfolio_test(roster LIBS core)\n")
-        for name in ("a.cpp", "tst_roster.cpp"):
+        self.write("core/CMakeLists.txt", sources + "setfolio_test(roster LIBS core)\nsetfolio_bench(b LIBS core)\n")
+        for name in ("a.cpp", "tst_roster.cpp", "bench_b.cpp"):
             self.write(f"core/{name}", TOP)
         self.assertEqual(self.found(built.complaints), [])
-        for name in ("b.cpp", "ub.cpp", "tst_rosters.cpp", "tst_a.cpp"):
+        for name in ("b.cpp", "ub.cpp", "tst_rosters.cpp", "tst_a.cpp", "tst_b.cpp", "bench_roster.cpp"):
             with self.subTest(name=name):
                 self.write(f"core/{name}", TOP)
                 self.assertEqual(self.found(built.complaints), [f"core/{name} is not named in core/CMakeLists.txt"])

@@ -1,0 +1,180 @@
+# SPDX-FileCopyrightText: The Setfolio authors
+# SPDX-License-Identifier: MIT
+"""Plays the demo match and prints it as a list of entries: herons-larks.py > herons-larks.list.jsonl
+
+Everything in it is invented. The same script gives the same list, byte for byte; `setfolio enter` makes the match file of it."""
+
+import json
+import random
+from datetime import datetime, timedelta
+
+LOCAL_BEHIND_UTC = timedelta(hours=4)
+ROSTERS = {
+    "home": ("Rowan Estcourt", [
+        (2, "Tamsin Orrell", "libero"), (4, "Wren Halloway"), (5, "Odile Fenwick"), (7, "Juno Pelletier"),
+        (9, "Briony Sandever"), (10, "Maren Tidewell"), (11, "Posy Lindqvist"), (12, "Ottilie Crake", "captain"),
+        (14, "Fern Abernook"), (15, "Delphie Rusk"), (18, "Isolde Marran"), (21, "Hetty Quillane", "libero")]),
+    "visitors": ("Alder Wexcombe", [
+        (1, "Linnet Garrowby"), (3, "Saffi Dunmore", "libero"), (6, "Bryn Scarfe"), (8, "Coral Petherick", "captain"),
+        (9, "Ines Vallory"), (13, "Marnie Stobart"), (16, "Thea Underhay"), (17, "Zadie Crowhurst"),
+        (19, "Perrin Oakshott"), (20, "Lotte Brandreth"), (22, "Nova Hessler"), (24, "Esme Tarrant", "libero")]),
+}
+OFFICIALS = [
+    ("first-referee", "Corin Asheby"), ("second-referee", "Mirela Dostrova"), ("scorer", "Pia Wendle"),
+    ("assistant-scorer", "Tomas Ackerby"), ("timer", "Una Brockhurst"),
+    ("line-judge", "Gil Trevanion"), ("line-judge", "Sorrel Maddock")]
+
+# A set: its seed; the line-ups by court position; who comes in for the server of a slot and leaves when that slot comes
+# to the front row; the slot a libero serves in and who she is; what happens before which rally; the rally it is left at.
+SETS = [
+    {"seed": 145, "positions": {"home": [7, 12, 10, 4, 15, 9], "visitors": [8, 16, 20, 1, 13, 22]},
+     "servers": {"home": {3: 18, 5: 11}, "visitors": {2: 17}}, "liberos": {"home": (6, 2), "visitors": (4, 3)},
+     "before": {12: "slip", 18: "re-serve", 30: "remark"}, "left at": None},
+    {"seed": 64, "positions": {"home": [12, 10, 4, 15, 9, 7], "visitors": [16, 20, 1, 13, 22, 8]},
+     "servers": {"home": {2: 18}, "visitors": {1: 17, 4: 6}}, "liberos": {"home": (5, 2), "visitors": (5, 3)},
+     "before": {9: "replay", 25: "penalty"}, "left at": None},
+    {"seed": 367, "positions": {"home": [10, 4, 15, 9, 7, 12], "visitors": [20, 1, 13, 22, 8, 16]},
+     "servers": {"home": {1: 18, 3: 11}, "visitors": {3: 17, 6: 9}}, "liberos": {"home": (4, 21), "visitors": (2, 3)},
+     "before": {15: "slip", 22: "remark"}, "left at": 42},
+]
+REMARKS = ["Play was held at the table's request: a shoe was tied on court.",
+           "The ball was changed after the rally before this one."]
+OTHERS = {"home": "visitors", "visitors": "home"}
+
+
+class Match:
+    """The list as it grows, and the clock on the wall."""
+
+    def __init__(self):
+        self.clock = datetime(2026, 10, 14, 18, 21, 40)
+        self.entries = []
+        self.remarks = iter(REMARKS)
+
+    def add(self, kind, seconds=0.0, **members):
+        self.clock += timedelta(milliseconds=int(seconds * 1000))
+        time = (self.clock + LOCAL_BEHIND_UTC).isoformat(timespec="milliseconds") + "Z"
+        named = {name.replace("_", "-"): value for name, value in members.items()}
+        self.entries.append({"time": time, "kind": kind, **named})
+
+    def wall(self):
+        return self.clock.strftime("%H:%M")
+
+
+class Set:
+    """Plays one set rally by rally: who serves, from which slot, and who stands in each slot now."""
+
+    def __init__(self, match, plan, serves_first):
+        self.match, self.plan, self.serving = match, plan, serves_first
+        self.chance = random.Random(plan["seed"])
+        self.points = {"home": 0, "visitors": 0}
+        self.run = 0
+        self.rally = 0
+        self.time_outs = {"home": 0, "visitors": 0}
+        positions = plan["positions"]
+        self.slots = {team: positions[team] if team == serves_first else positions[team][1:] + positions[team][:1]
+                      for team in positions}
+        self.slots = {team: list(numbers) for team, numbers in self.slots.items()}
+        self.starters = {team: tuple(numbers) for team, numbers in self.slots.items()}
+        self.server = {serves_first: 1, OTHERS[serves_first]: 6}
+
+    def between(self, low, high):
+        return low + (high - low) * self.chance.random()
+
+    def won(self):
+        high, low = max(self.points.values()), min(self.points.values())
+        return high >= 25 and high - low >= 2
+
+    def substitute(self, team, slot, number):
+        out = self.slots[team][slot - 1]
+        if out != number:
+            self.match.add("substitution", self.between(5, 9), team=team, **{"in": number, "out": out})
+            self.slots[team][slot - 1] = number
+
+    def dead_ball(self):
+        """Substitutes come in to serve and go out again as their slot comes to the front row; then the libero serves."""
+        for team in self.points:
+            for slot, number in self.plan["servers"][team].items():
+                if self.server[team] == slot and team == self.serving and self.run == 0:
+                    self.substitute(team, slot, number)
+                if (slot - self.server[team]) % 6 == 3:
+                    self.substitute(team, slot, self.starters[team][slot - 1])
+        receiving = OTHERS[self.serving]
+        if self.run >= 3 and self.time_outs[receiving] < 2 and self.run % 3 == 0:
+            self.time_outs[receiving] += 1
+            self.match.add("time-out", self.between(3, 6), team=receiving)
+            self.match.clock += timedelta(seconds=62)
+        slot, libero = self.plan["liberos"][self.serving]
+        if self.server[self.serving] == slot and self.run == 0:
+            self.match.add("libero-serve", self.between(4, 7), team=self.serving, libero=libero)
+
+    def point(self, team):
+        self.points[team] += 1
+        self.run = self.run + 1 if team == self.serving else 0
+        if team != self.serving:
+            self.serving = team
+            self.server[team] = self.server[team] % 6 + 1
+
+    def play_rally(self):
+        self.rally += 1
+        self.dead_ball()
+        event = self.plan["before"].get(self.rally)
+        if event == "penalty":
+            self.match.add("penalty-point", self.between(20, 30), to=OTHERS[self.serving],
+                           reason="A second unnecessary delay in the set.")
+            self.point(OTHERS[self.serving])
+            self.dead_ball()
+        if event == "remark":
+            self.match.add("remark", self.between(6, 9), text=next(self.match.remarks))
+        self.match.add("serve-contacted", self.between(9, 14))
+        if event in ("replay", "re-serve"):
+            self.match.add("replay", self.between(4, 8), **({"again": "re-serve"} if event == "re-serve" else {}))
+            self.match.add("serve-contacted", self.between(8, 12))
+        winner = self.serving if self.chance.random() < 0.36 else OTHERS[self.serving]
+        seconds = self.between(5, 21)
+        if event == "slip":
+            self.match.add("rally-won", seconds, by=OTHERS[winner])
+            self.match.add("strike", self.between(2, 4), entry=len(self.match.entries), reason="wrong side")
+            seconds = self.between(1, 2)
+        self.match.add("rally-won", seconds, by=winner)
+        self.point(winner)
+
+    def play(self):
+        while not self.won() and self.rally != self.plan["left at"]:
+            self.play_rally()
+
+
+def open_match(match):
+    match.add("match-opened", id="6f1c1c1e-3f0b-4b8e-9c55-2c4f6a7d1027", format=1,
+              competition="Estuary and Uplands Schools League", division="Division 1", match_number="27",
+              venue="Tidewater Hall, Court 2", date="2026-10-14", scheduled="18:30", best_of=5, rulebook="high-school",
+              teams={"home": {"name": "Saltmarsh Herons", "code": "SAL", "colour": "teal"},
+                     "visitors": {"name": "Quarry Ridge Larks", "code": "QRL", "colour": "white"}})
+    for team, (coach, players) in ROSTERS.items():
+        listed = [{"number": number, "name": name, **{mark: True for mark in marks}} for number, name, *marks in players]
+        match.add("roster", 140, team=team, players=listed, coach=coach)
+    match.add("officials", 65, officials=[{"role": role, "name": name} for role, name in OFFICIALS])
+    match.add("toss", 190, serves_first="visitors", left="home")
+
+
+def main():
+    match = Match()
+    open_match(match)
+    serves_first = "visitors"
+    for plan in SETS:
+        for team, captain in (("home", 12), ("visitors", 8)):
+            liberos = [number for number, _, *marks in ROSTERS[team][1] if "libero" in marks]
+            match.add("line-up", 34, team=team, positions=plan["positions"][team], captain=captain, liberos=liberos)
+        match.clock += timedelta(seconds=130)
+        match.add("set-started", at=match.wall())
+        played = Set(match, plan, serves_first)
+        played.play()
+        if played.won():
+            match.clock += timedelta(seconds=25)
+            match.add("set-ended", at=match.wall())
+        serves_first = OTHERS[serves_first]
+    for entry in match.entries:
+        print(json.dumps(entry, ensure_ascii=False, separators=(",", ":")))
+
+
+if __name__ == "__main__":
+    main()

@@ -34,6 +34,7 @@ QString buttonStyle() {
            u"QPushButton[primary=\"true\"] { background: @amber; color: @onAmber; border-color: @onAmber; }"
            u"QPushButton:disabled { background: @ground; color: @secondary; border: 1px dashed @edge; }"
            u"QPushButton:focus { border: 3px solid @focus; padding: 0 14px; min-height: 38px; }"
+           u"QPushButton[chip=\"true\"] { min-height: 0; padding: 0; }"
            u"QCheckBox, QRadioButton { min-height: 44px; spacing: 10px; }"
            u"QCheckBox::indicator { width: 22px; height: 22px; }"_s;
 }
@@ -49,6 +50,10 @@ QString viewStyle() {
            u"QTableView:focus, QListView:focus { border: 2px solid @focus; }"
            u"QHeaderView::section { background: @panel; color: @secondary; border: none;"
            u" border-bottom: 1px solid @edge; padding: 0 8px; font-weight: 600; }"
+           u"QFrame#place { background: @court; border: 1px solid @rule; border-radius: 6px; }"
+           u"QLabel#net { color: @secondary; border-bottom: 4px solid @text; }"
+           u"QScrollArea[bare=\"true\"] { background: transparent; border: none; }"
+           u"QScrollArea[bare=\"true\"] > QWidget > QWidget { background: transparent; }"
            u"QToolTip { background: @panel; color: @text; border: 1px solid @edge; }"_s;
 }
 

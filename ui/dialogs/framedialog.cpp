@@ -1,0 +1,54 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/dialogs/framedialog.h"
+
+#include "ui/dialogs/pieces.h"
+#include "ui/look/controls.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+FrameDialog::FrameDialog(const QString& title, const QString& lead, const QString& record, QWidget* parent)
+    : QDialog(parent),
+      m_lead(pieces::explanation(lead)),
+      m_body(new QVBoxLayout),
+      m_foot(new QHBoxLayout),
+      m_record(pieces::button(record, u"record"_s)) {
+    setWindowTitle(title);
+    dress(*this);
+    auto* cancel = pieces::button(tr("Cancel"), u"cancel"_s);
+    makePrimary(*m_record);
+    m_record->setDefault(true);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(10);
+    buttons->addLayout(m_foot, 1);
+    buttons->addWidget(cancel);
+    buttons->addWidget(m_record);
+    m_lead->setObjectName(u"lead"_s);
+    m_lead->setVisible(!lead.isEmpty());
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(20, 16, 20, 16);
+    column->setSpacing(12);
+    auto* head = new QVBoxLayout;
+    head->setSpacing(3);
+    head->addWidget(pieces::heading(title, 22));
+    head->addWidget(m_lead);
+    column->addLayout(head);
+    column->addLayout(m_body, 1);
+    column->addLayout(buttons);
+    connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
+    connect(m_record, &QPushButton::clicked, this, &QDialog::accept);
+}
+
+void FrameDialog::setLead(const QString& lead) {
+    m_lead->setText(lead);
+    m_lead->setVisible(!lead.isEmpty());
+}
+
+} // namespace setfolio

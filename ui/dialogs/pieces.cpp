@@ -1,0 +1,87 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/dialogs/pieces.h"
+
+#include "ui/look/plate.h"
+
+#include <QFrame>
+#include <QLabel>
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio::pieces {
+
+QLabel* heading(const QString& text, int pixels) {
+    auto* label = new QLabel(text);
+    label->setFont(windowFont(pixels, QFont::Bold));
+    label->setTextFormat(Qt::PlainText);
+    return label;
+}
+
+QLabel* explanation(const QString& text) {
+    auto* label = new QLabel(text);
+    label->setFont(windowFont(13));
+    label->setTextFormat(Qt::PlainText);
+    label->setProperty("secondary", true);
+    label->setWordWrap(true);
+    return label;
+}
+
+void addField(QBoxLayout& layout, const QString& text, QWidget& field, const QString& name) {
+    auto* label = new QLabel(text);
+    label->setFont(windowFont(13, QFont::DemiBold));
+    label->setProperty("secondary", true);
+    label->setBuddy(&field);
+    field.setObjectName(name);
+    field.setAccessibleName(QString(text).remove(u'&'));
+    auto* column = new QVBoxLayout;
+    column->setSpacing(3);
+    column->addWidget(label);
+    column->addWidget(&field);
+    layout.addLayout(column);
+}
+
+QLineEdit* lineEdit(const QString& placeholder, int longest) {
+    auto* edit = new QLineEdit;
+    edit->setPlaceholderText(placeholder);
+    edit->setMaxLength(longest);
+    return edit;
+}
+
+QPushButton* button(const QString& text, const QString& name) {
+    auto* made = new QPushButton(text);
+    made->setObjectName(name);
+    made->setAutoDefault(false);
+    return made;
+}
+
+QFrame* panel() {
+    auto* frame = new QFrame;
+    frame->setObjectName(u"panel"_s);
+    return frame;
+}
+
+Plate::Plate(Team team, const QString& code, QWidget* parent) : QWidget(parent), m_team(team) {
+    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    setCode(code);
+}
+
+void Plate::setCode(const QString& code) {
+    m_code = code;
+    setAccessibleName(code);
+    update();
+}
+
+QSize Plate::sizeHint() const {
+    return {76, 34};
+}
+
+void Plate::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    paintPlate(painter, rect(), m_team, m_code, 17);
+}
+
+} // namespace setfolio::pieces

@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// The small pieces that the dialogs are put together from.
+#pragma once
+
+#include "core/match/ids.h"
+
+#include <QLineEdit>
+#include <QString>
+#include <QWidget>
+
+class QBoxLayout;
+class QFrame;
+class QLabel;
+class QPushButton;
+
+namespace setfolio::pieces {
+
+[[nodiscard]] QLabel* heading(const QString& text, int pixels = 17);
+/// A sentence that explains; it wraps.
+[[nodiscard]] QLabel* explanation(const QString& text);
+/// A label over its field, and the field named by it for those who hear the screen. `name` is the field's objectName.
+void addField(QBoxLayout& layout, const QString& label, QWidget& field, const QString& name);
+[[nodiscard]] QLineEdit* lineEdit(const QString& placeholder = {}, int longest = 120);
+[[nodiscard]] QPushButton* button(const QString& text, const QString& name);
+/// A group of things that belong together, with the panel's ground.
+[[nodiscard]] QFrame* panel();
+
+/// A team's plate: solid for the home team, outlined for the visitors.
+class Plate : public QWidget {
+    Q_OBJECT
+
+public:
+    Plate(Team team, const QString& code, QWidget* parent = nullptr);
+    void setCode(const QString& code);
+    [[nodiscard]] QSize sizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    Team m_team;
+    QString m_code;
+};
+
+} // namespace setfolio::pieces

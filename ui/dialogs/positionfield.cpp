@@ -1,0 +1,62 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/dialogs/positionfield.h"
+
+#include "ui/dialogs/shirtfield.h"
+#include "ui/look/plate.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+PositionField::PositionField(CourtPosition position, const Roster& roster, QWidget* parent)
+    : QFrame(parent),
+      m_roster(roster),
+      m_serves(new QLabel),
+      m_field(new ShirtField(roster)),
+      m_name(new QLabel) {
+    setObjectName(u"place"_s);
+    auto* numeral = new QLabel(QString::number(position.value));
+    numeral->setFont(windowFont(13, QFont::Bold));
+    m_serves->setFont(windowFont(12));
+    m_serves->setProperty("secondary", true);
+    m_serves->setAlignment(Qt::AlignRight);
+    m_field->setObjectName(u"position%1"_s.arg(position.value));
+    m_field->setAccessibleName(tr("Number in court position %1").arg(position.value));
+    m_field->setFont(windowFont(24, QFont::Bold));
+    m_name->setFont(windowFont(12));
+    m_name->setTextFormat(Qt::PlainText);
+    m_name->setProperty("secondary", true);
+    m_name->setAlignment(Qt::AlignCenter);
+    m_name->setMinimumWidth(10);
+    auto* head = new QHBoxLayout;
+    head->addWidget(numeral);
+    head->addWidget(m_serves, 1);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(8, 4, 8, 4);
+    column->setSpacing(1);
+    column->addLayout(head);
+    column->addWidget(m_field);
+    column->addWidget(m_name);
+    connect(m_field, &QLineEdit::textChanged, this, &PositionField::showName);
+}
+
+void PositionField::setServes(const QString& words) {
+    m_serves->setText(words);
+}
+
+void PositionField::showName() {
+    const ShirtNumber number = m_field->number();
+    const auto player = std::ranges::find(m_roster.players, number, &RosterPlayer::number);
+    const QString name = player == m_roster.players.end() ? QString() : player->name;
+    m_name->setText(m_name->fontMetrics().elidedText(name, Qt::ElideRight, std::max(40, width() - 16)));
+    m_field->setAccessibleDescription(name);
+}
+
+} // namespace setfolio

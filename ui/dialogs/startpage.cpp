@@ -1,0 +1,100 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/dialogs/startpage.h"
+
+#include "ui/dialogs/pieces.h"
+#include "ui/dialogs/twolinebutton.h"
+#include "ui/look/controls.h"
+
+#include <QFileDialog>
+#include <QFrame>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+StartPage::StartPage(const std::vector<RecentMatch>& recent, QWidget* parent) : QWidget(parent) {
+    setObjectName(u"page"_s);
+    setAttribute(Qt::WA_StyledBackground);
+    dress(*this);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(40, 40, 40, 40);
+    row->setSpacing(40);
+    row->addStretch(1);
+    row->addWidget(makeChoices());
+    row->addWidget(makeRecent(recent));
+    row->addStretch(1);
+    setFocusProxy(m_newMatch);
+    m_newMatch->setFocus();
+}
+
+QWidget* StartPage::makeChoices() {
+    auto* side = new QWidget;
+    side->setFixedWidth(400);
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(12);
+    column->addWidget(pieces::heading(u"Setfolio"_s, 40));
+    auto* lead = pieces::explanation(tr("The score sheet of a volleyball match, kept at the table and printed for the "
+                                        "signatures."));
+    column->addWidget(lead);
+    column->addSpacing(14);
+    m_newMatch = new TwoLineButton(tr("New match…"), tr("Teams, rosters, officials and rulebook"));
+    m_newMatch->setObjectName(u"newMatch"_s);
+    makePrimary(*m_newMatch);
+    auto* open = new TwoLineButton(tr("Open a match file…"), tr("Go on with a match, or read and print it"));
+    open->setObjectName(u"openFile"_s);
+    auto* demo = new TwoLineButton(tr("Open the demo match"), tr("Invented teams, to look round and to practise on"));
+    demo->setObjectName(u"demo"_s);
+    for (QPushButton* button : {m_newMatch, static_cast<QPushButton*>(open), static_cast<QPushButton*>(demo)})
+        column->addWidget(button);
+    column->addStretch();
+    connect(m_newMatch, &QPushButton::clicked, this, &StartPage::newMatchWanted);
+    connect(open, &QPushButton::clicked, this, &StartPage::askForFile);
+    connect(demo, &QPushButton::clicked, this, &StartPage::demoWanted);
+    return side;
+}
+
+QWidget* StartPage::makeRecent(const std::vector<RecentMatch>& recent) {
+    auto* side = new QWidget;
+    side->setFixedWidth(560);
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 8, 0, 0);
+    column->setSpacing(10);
+    column->addWidget(pieces::heading(tr("Recent matches")));
+    if (recent.empty())
+        column->addWidget(pieces::explanation(tr("None yet. Matches that you keep or open are listed here.")));
+    auto* list = new QWidget;
+    auto* rows = new QVBoxLayout(list);
+    rows->setContentsMargins(0, 0, 6, 0);
+    rows->setSpacing(8);
+    for (const RecentMatch& match : recent) {
+        auto* button = new TwoLineButton(match.title, match.detail);
+        button->setObjectName(u"recent"_s);
+        button->setToolTip(match.path);
+        rows->addWidget(button);
+        connect(button, &QPushButton::clicked, this, [this, path = match.path] { Q_EMIT matchChosen(path); });
+    }
+    rows->addStretch();
+    auto* scroll = new QScrollArea;
+    scroll->setProperty("bare", true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidgetResizable(true);
+    scroll->setWidget(list);
+    column->addWidget(scroll, 1);
+    return side;
+}
+
+void StartPage::askForFile() {
+    const QString path =
+        QFileDialog::getOpenFileName(this, tr("Open a match file"), m_folder, tr("Matches (*.setfolio)"));
+    if (!path.isEmpty())
+        Q_EMIT matchChosen(path);
+}
+
+} // namespace setfolio

@@ -1,0 +1,48 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// What the program shows when it is started without a match: begin one, open one, or go on with a recent one.
+#pragma once
+
+#include <QString>
+#include <QWidget>
+
+#include <vector>
+
+class QPushButton;
+
+namespace setfolio {
+
+/// A match opened before, as the page lists it.
+struct RecentMatch {
+    QString path;
+    QString title;  ///< "Saltmarsh Herons – Quarry Ridge Larks"
+    QString detail; ///< "10 October 2026, SAL 3–1 QRL"
+    bool operator==(const RecentMatch&) const = default;
+};
+
+class StartPage : public QWidget {
+    Q_OBJECT
+
+public:
+    /// The newest match first; a short list.
+    explicit StartPage(const std::vector<RecentMatch>& recent, QWidget* parent = nullptr);
+
+    /// The folder in which "Open a match file" begins to look.
+    void setFolder(const QString& folder) { m_folder = folder; }
+
+Q_SIGNALS:
+    void newMatchWanted();
+    void matchChosen(const QString& path);
+    void demoWanted();
+
+private:
+    [[nodiscard]] QWidget* makeChoices();
+    [[nodiscard]] QWidget* makeRecent(const std::vector<RecentMatch>& recent);
+    void askForFile();
+
+    QString m_folder;
+    QPushButton* m_newMatch = nullptr;
+};
+
+} // namespace setfolio

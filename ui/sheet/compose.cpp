@@ -1,0 +1,93 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/sheet/compose.h"
+
+#include "ui/sheet/cells.h"
+#include "ui/sheet/remarks.h"
+
+namespace setfolio {
+
+namespace {
+
+using namespace sheet;
+
+constexpr double narrowestColumn = 24;
+
+/// Makes the pages of one set.
+class Composer {
+public:
+    Composer(const MatchHeading& heading, const SetRecord& set, const SheetOptions& options)
+        : m_scene{heading, set, options} {}
+
+    std::vector<Page> compose() {
+        const Draft measure(m_scene.options.fonts);
+        m_cells = cellsOf(measure, m_scene);
+        m_rungs = rungsOf(m_scene.set);
+        m_flow = flowOf();
+        m_remarks = remarkLines(measure, m_scene);
+        const int sheets = static_cast<int>(m_flow.pages.size());
+        const int all = sheets + remarkPages(m_remarks.size(), sheets);
+        std::vector<Page> pages;
+        for (int number = 1; number <= all; ++number)
+            pages.push_back(number <= sheets ? sheetPage({number, all}) : remarksPage({number, all}));
+        return pages;
+    }
+
+private:
+    [[nodiscard]] Flow flowOf() const {
+        FlowQuestion question;
+        question.terms = m_cells.terms;
+        question.columns = static_cast<int>(m_cells.columns.size());
+        question.width = roundsWidth;
+        question.narrowest = narrowestColumn;
+        question.pages = static_cast<int>(m_rungs.size());
+        question.former = m_scene.options.former ? &*m_scene.options.former : nullptr;
+        return flowTerms(question);
+    }
+    [[nodiscard]] Page sheetPage(PageNumber number) {
+        const auto index = static_cast<std::size_t>(number.number - 1);
+        Draft draft(m_scene.options.fonts);
+        drawHeader(draft, m_scene, number);
+        for (const Team team : bothTeams)
+            drawBlock(draft, m_scene, team, m_cells, m_flow, m_flow.pages[index]);
+        drawLadder(draft, m_scene, m_rungs[std::min(index, m_rungs.size() - 1)]);
+        drawSanctions(draft);
+        drawRemarks(draft, m_remarks, number);
+        drawOfficials(draft, m_scene);
+        drawResult(draft, m_scene);
+        drawLegend(draft, m_scene);
+        return pageOf(draft, number);
+    }
+    [[nodiscard]] Page remarksPage(PageNumber number) {
+        Draft draft(m_scene.options.fonts);
+        drawHeader(draft, m_scene, number);
+        drawRemarksPage(draft, m_remarks);
+        drawOfficials(draft, m_scene);
+        drawResult(draft, m_scene);
+        return pageOf(draft, number);
+    }
+    /// The live area, on its paper.
+    [[nodiscard]] Page pageOf(Draft& draft, PageNumber number) const {
+        const QSizeF size = sizeOf(m_scene.options.paper);
+        const QSizeF margins = (size - liveArea) / 2;
+        Page page{m_scene.options.paper, size.width(), size.height(), {margins.width(), margins.height()},
+                  number.number,         number.of,    draft.take(),  m_flow};
+        for (Item& item : page.items)
+            translate(item, page.live);
+        return page;
+    }
+
+    Scene m_scene;
+    Cells m_cells;
+    std::vector<Rungs> m_rungs;
+    Flow m_flow;
+    RemarkLines m_remarks;
+};
+
+} // namespace
+
+std::vector<Page> composeSet(const MatchHeading& heading, const SetRecord& set, const SheetOptions& options) {
+    return Composer(heading, set, options).compose();
+}
+
+} // namespace setfolio

@@ -1,0 +1,31 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// Composes the sheet of a set: the record in, pages of items out.
+#pragma once
+
+#include "core/record/record.h"
+#include "ui/sheet/page.h"
+
+#include <QLocale>
+
+#include <optional>
+#include <vector>
+
+namespace setfolio {
+
+struct SheetOptions {
+    SheetFonts fonts;
+    PaperSize paper = PaperSize::Letter;
+    bool screen = false;           ///< the cell that is being served in stands out
+    QLocale locale = QLocale::c(); ///< for the date and the times of day
+    /// On the screen, the flow of the page as it was shown last: then columns and sizes change only when they must.
+    std::optional<Flow> former;
+};
+
+/// At least one page. What does not fit on one goes on to the next under the same header; nothing is written smaller
+/// than 6 pt, and nothing is left out. The same arguments give the same pages.
+[[nodiscard]] std::vector<Page> composeSet(const MatchHeading& heading, const SetRecord& set,
+                                           const SheetOptions& options);
+
+} // namespace setfolio

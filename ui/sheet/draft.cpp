@@ -1,0 +1,122 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/sheet/draft.h"
+
+#include <QTextBoundaryFinder>
+
+namespace setfolio::sheet {
+
+double Draft::width(const QString& words, const TextStyle& style) const {
+    return m_fonts.shape(words, style.weight, style.tracking)->advance * millimetres(style.points);
+}
+
+void Draft::text(const Tag& tag, QPointF anchor, const QString& words, const TextStyle& style) {
+    if (words.isEmpty())
+        return;
+    const SharedText shaped = m_fonts.shape(words, style.weight, style.tracking);
+    add(tag, TextShape{anchor, style.points, style.colour, style.align, shaped});
+}
+
+void Draft::textAt(const Tag& tag, QPointF anchor, const QString& words, const TextStyle& style) {
+    text(tag, anchor + QPointF(0, halfCap(style.points)), words, style);
+}
+
+double Draft::fitted(const Tag& tag, QPointF anchor, const QString& words, TextStyle style, double room) {
+    const double wanted = width(words, style);
+    if (wanted > room)
+        style.points = std::max(smallestPoints, style.points * room / wanted);
+    const QString shown = shortened(*this, words, style, room);
+    text(tag, anchor, shown, style);
+    return width(shown, style);
+}
+
+void Draft::line(const Tag& tag, QPointF from, QPointF to, const Stroke& stroke) {
+    add(tag, LineShape{from, to, stroke});
+}
+
+void Draft::ruleAcross(const Tag& tag, double left, double right, double y, double width, QRgb colour) {
+    line(tag, {left, y}, {right, y}, {colour, width, {}, false});
+}
+
+void Draft::ruleDown(const Tag& tag, double x, double top, double bottom, double width, QRgb colour) {
+    line(tag, {x, top}, {x, bottom}, {colour, width, {}, false});
+}
+
+void Draft::rect(const Tag& tag, const QRectF& rect, std::optional<QRgb> fill, const Stroke& outline) {
+    add(tag, RectShape{rect, fill, outline});
+}
+
+void Draft::ring(const Tag& tag, QPointF centre, double radius, const Stroke& stroke) {
+    add(tag, RingShape{centre, radius, stroke});
+}
+
+void Draft::polygon(const Tag& tag, const QPolygonF& corners, const InkStyle& ink, double width, double pitch) {
+    PolygonShape shape{corners, std::nullopt, {ink.colour, width, {}, false}, {}};
+    if (ink.broken)
+        for (qsizetype i = 0; i < corners.size(); ++i)
+            shape.sides.push_back(
+                dashOfSide(QLineF(corners.at(i), corners.at((i + 1) % corners.size())).length(), pitch));
+    add(tag, std::move(shape));
+}
+
+void Draft::filledPolygon(const Tag& tag, const QPolygonF& corners, std::optional<QRgb> fill, const Stroke& outline) {
+    add(tag, PolygonShape{corners, fill, outline, {}});
+}
+
+void Draft::add(const Tag& tag, Shape shape) {
+    m_items.push_back({tag.zone, tag.role, tag.entry, tag.team, std::move(shape)});
+}
+
+namespace {
+
+/// The places at which words may be cut: between what a reader takes for letters, or between words.
+QList<qsizetype> cuts(const QString& words, QTextBoundaryFinder::BoundaryType type) {
+    QList<qsizetype> places;
+    QTextBoundaryFinder finder(type, words);
+    while (finder.toNextBoundary() != -1)
+        places += finder.position();
+    return places;
+}
+
+/// The longest beginning of `words` that fits and ends at a cut; at least one letter.
+qsizetype fittingEnd(const Draft& draft, const QString& words, const TextStyle& style, double room) {
+    qsizetype end = 0;
+    for (const auto type : {QTextBoundaryFinder::Line, QTextBoundaryFinder::Grapheme}) {
+        for (const qsizetype cut : cuts(words, type)) {
+            if (draft.width(words.left(cut).trimmed(), style) > room)
+                break;
+            end = cut;
+        }
+        if (end > 0)
+            return end;
+    }
+    return std::max<qsizetype>(1, cuts(words, QTextBoundaryFinder::Grapheme).value(0, 1));
+}
+
+} // namespace
+
+QString shortened(const Draft& draft, const QString& words, const TextStyle& style, double room) {
+    constexpr double rounding = 1e-9;
+    if (draft.width(words, style) <= room + rounding)
+        return words;
+    QList<qsizetype> places = cuts(words, QTextBoundaryFinder::Grapheme);
+    while (!places.isEmpty()) {
+        const QString shorter = words.left(places.takeLast()).trimmed() + QChar(0x2026);
+        if (draft.width(shorter, style) <= room)
+            return shorter;
+    }
+    return QString(QChar(0x2026));
+}
+
+QStringList wrapped(const Draft& draft, const QString& words, const TextStyle& style, double room) {
+    QStringList lines;
+    QString rest = words.simplified();
+    while (!rest.isEmpty()) {
+        const qsizetype end = draft.width(rest, style) <= room ? rest.size() : fittingEnd(draft, rest, style, room);
+        lines += rest.left(end).trimmed();
+        rest = rest.mid(end).trimmed();
+    }
+    return lines;
+}
+
+} // namespace setfolio::sheet

@@ -1,0 +1,119 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/sheet/fonts.h"
+
+#include <QFont>
+#include <QFontDatabase>
+#include <QHash>
+#include <QRawFont>
+#include <QTextLayout>
+#include <QTextOption>
+
+#include <array>
+
+namespace setfolio {
+
+namespace {
+
+constexpr std::array<int, 4> weights{QFont::Normal, QFont::Medium, QFont::DemiBold, QFont::Bold};
+
+QString family() {
+    return QStringLiteral("Inter");
+}
+
+QFont fontOf(FontWeight weight, double tracking) {
+    QFont font(family());
+    font.setPixelSize(static_cast<int>(ShapedText::pixels));
+    font.setWeight(static_cast<QFont::Weight>(weights[static_cast<std::size_t>(weight)]));
+    font.setHintingPreference(QFont::PreferNoHinting);
+    if (tracking != 0)
+        font.setLetterSpacing(QFont::AbsoluteSpacing, tracking * ShapedText::pixels);
+    return font;
+}
+
+/// The run moved so that the baseline begins at 0, 0.
+QGlyphRun atOrigin(QGlyphRun run, QPointF origin) {
+    QList<QPointF> places = run.positions();
+    for (QPointF& place : places)
+        place -= origin;
+    run.setPositions(places);
+    return run;
+}
+
+QRectF inkOf(const QGlyphRun& run) {
+    const QRawFont font = run.rawFont();
+    const QList<quint32> glyphs = run.glyphIndexes();
+    const QList<QPointF> places = run.positions();
+    QRectF ink;
+    for (qsizetype i = 0; i < glyphs.size(); ++i) {
+        const QRectF glyph = font.boundingRect(glyphs.at(i));
+        if (!glyph.isEmpty())
+            ink |= glyph.translated(places.at(i));
+    }
+    return ink;
+}
+
+void takeLine(const QTextLine& line, ShapedText& text) {
+    const QPointF origin(line.naturalTextRect().left(), line.ascent());
+    QRectF ink;
+    for (const QGlyphRun& run : line.glyphRuns()) {
+        text.runs += atOrigin(run, origin);
+        ink |= inkOf(text.runs.constLast());
+    }
+    const double em = ShapedText::pixels;
+    text.ink = QRectF(ink.x() / em, ink.y() / em, ink.width() / em, ink.height() / em);
+    text.advance = line.naturalTextWidth() / em - text.tracking;
+}
+
+ShapedText shaped(const QString& words, FontWeight weight, double tracking) {
+    ShapedText text{words, weight, tracking, 0, {}, {}};
+    QTextLayout layout(words, fontOf(weight, tracking));
+    QTextOption option(Qt::AlignLeft | Qt::AlignAbsolute);
+    option.setTextDirection(Qt::LayoutDirectionAuto);
+    option.setWrapMode(QTextOption::NoWrap);
+    layout.setTextOption(option);
+    layout.beginLayout();
+    const QTextLine line = layout.createLine();
+    layout.endLayout();
+    if (line.isValid() && !words.isEmpty())
+        takeLine(line, text);
+    return text;
+}
+
+} // namespace
+
+struct SheetFonts::Shaper {
+    struct Key {
+        QString text;
+        FontWeight weight;
+        double tracking;
+        bool operator==(const Key&) const = default;
+    };
+    friend size_t qHash(const Key& key, size_t seed) {
+        return qHashMulti(seed, key.text, static_cast<int>(key.weight), key.tracking);
+    }
+    static constexpr qsizetype most = 20000; ///< far more than the sheets of a match hold
+
+    QHash<Key, SharedText> known;
+};
+
+tl::expected<SheetFonts, FontError> SheetFonts::load() {
+    QList<int> missing(weights.begin(), weights.end());
+    for (const QString& style : QFontDatabase::styles(family()))
+        if (!QFontDatabase::italic(family(), style))
+            missing.removeAll(QFontDatabase::weight(family(), style));
+    if (!missing.isEmpty())
+        return tl::unexpected(FontError{family(), QStringLiteral("fonts-inter"), missing});
+    return SheetFonts(std::make_shared<Shaper>());
+}
+
+SharedText SheetFonts::shape(const QString& text, FontWeight weight, double tracking) const {
+    const Shaper::Key key{text, weight, tracking};
+    if (const auto known = m_shaper->known.constFind(key); known != m_shaper->known.constEnd())
+        return *known;
+    if (m_shaper->known.size() >= Shaper::most)
+        m_shaper->known.clear();
+    return *m_shaper->known.insert(key, std::make_shared<const ShapedText>(shaped(text, weight, tracking)));
+}
+
+} // namespace setfolio

@@ -1,0 +1,71 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/sheet/item.h"
+
+#include "core/match/entry.h"
+
+namespace setfolio {
+
+namespace {
+
+QRectF grown(const QRectF& rect, double by) {
+    return rect.adjusted(-by, -by, by, by);
+}
+
+} // namespace
+
+double TextShape::left() const {
+    switch (align) {
+    case TextAlign::Left:
+        return anchor.x();
+    case TextAlign::Centre:
+        return anchor.x() - shaped->advance * em() / 2;
+    case TextAlign::Right:
+        return anchor.x() - shaped->advance * em();
+    }
+    Q_UNREACHABLE();
+}
+
+QRectF TextShape::ink() const {
+    const QRectF& ink = shaped->ink;
+    return {left() + ink.x() * em(), anchor.y() + ink.y() * em(), ink.width() * em(), ink.height() * em()};
+}
+
+bool operator==(const TextShape& left, const TextShape& right) {
+    const auto looks = [](const TextShape& text) {
+        return std::tie(text.anchor, text.points, text.colour, text.align, text.shaped->text, text.shaped->weight,
+                        text.shaped->tracking);
+    };
+    return looks(left) == looks(right);
+}
+
+QRectF boundingBox(const Item& item) {
+    return std::visit(
+        Overloaded{
+            [](const TextShape& text) { return text.ink(); },
+            [](const LineShape& line) { return grown(QRectF(line.from, line.to).normalized(), line.stroke.width / 2); },
+            [](const RectShape& rect) { return grown(rect.rect, rect.outline.width / 2); },
+            [](const RingShape& ring) {
+                const QPointF corner(ring.radius, ring.radius);
+                return grown(QRectF(ring.centre - corner, ring.centre + corner), ring.stroke.width / 2);
+            },
+            [](const PolygonShape& polygon) { return grown(polygon.corners.boundingRect(), polygon.stroke.width / 2); },
+        },
+        item.shape);
+}
+
+void translate(Item& item, QPointF by) {
+    std::visit(Overloaded{
+                   [by](TextShape& text) { text.anchor += by; },
+                   [by](LineShape& line) {
+                       line.from += by;
+                       line.to += by;
+                   },
+                   [by](RectShape& rect) { rect.rect.translate(by); },
+                   [by](RingShape& ring) { ring.centre += by; },
+                   [by](PolygonShape& polygon) { polygon.corners.translate(by); },
+               },
+               item.shape);
+}
+
+} // namespace setfolio

@@ -1,0 +1,173 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/sheet/term.h"
+
+#include "ui/wording/markwords.h"
+
+#include <algorithm>
+
+namespace setfolio::sheet {
+
+namespace {
+
+constexpr double changeGap = 0.3; // between S and its numbers, em
+constexpr double noteGap = 0.45;  // between a mark and its note, of a full-size mark
+constexpr double barRoom = 2.2;   // for the double bar
+
+MeasuredMark::Form formOf(const Mark& mark) {
+    using Form = MeasuredMark::Form;
+    switch (mark.shape) {
+    case MarkShape::Ring:
+        return Form::Ring;
+    case MarkShape::Triangle:
+        return Form::Triangle;
+    case MarkShape::Square:
+        return Form::Square;
+    case MarkShape::None:
+        break;
+    }
+    if (std::holds_alternative<SubstitutionMark>(mark.content))
+        return Form::Change;
+    const bool letter =
+        std::holds_alternative<TimeOutMark>(mark.content) || std::holds_alternative<PenaltyLetter>(mark.content);
+    return letter ? Form::Word : Form::Number;
+}
+
+bool isPenalty(const MeasuredMark& mark) {
+    return std::holds_alternative<PenaltyLetter>(mark.mark->content);
+}
+
+double ownWidth(const MeasuredMark& mark, const MarkSize& size) {
+    switch (mark.form) {
+    case MeasuredMark::Form::Number:
+        return mark.letterEm * millimetres(size.numberPoints);
+    case MeasuredMark::Form::Word:
+        return mark.letterEm * millimetres(size.wordPoints);
+    case MeasuredMark::Form::Change:
+        return (mark.letterEm + changeGap + mark.numbersEm) * millimetres(size.changePoints);
+    case MeasuredMark::Form::Ring:
+        return size.ring;
+    case MeasuredMark::Form::Triangle:
+        return size.triangleBase;
+    case MeasuredMark::Form::Square:
+        return size.square;
+    }
+    Q_UNREACHABLE();
+}
+
+double noteWidth(const MeasuredMark& mark, const MarkSize& size) {
+    return mark.mark->note ? noteGap * size.line + mark.noteEm * millimetres(size.notePoints) : 0;
+}
+
+double gapBetween(const MeasuredMark& left, const MeasuredMark& right, const MarkSize& size) {
+    using Form = MeasuredMark::Form;
+    if (isPenalty(left))
+        return size.gap * (right.isText() ? 1 : 0.7);
+    if (left.isText() || right.isText())
+        return size.gap * 1.55;
+    const bool triangles = left.form == Form::Triangle && right.form == Form::Triangle;
+    return size.gap * (triangles && !left.mark->note ? 0.2 : 1);
+}
+
+/// Marks first to last, one after another; returns where the line ends.
+double placeLine(const MeasuredMarks& marks, std::size_t first, std::size_t last, int line, const MarkSize& size,
+                 std::vector<PlacedMark>& placedMarks) {
+    double x = 0;
+    for (std::size_t i = first; i < last; ++i) {
+        if (i > first)
+            x += gapBetween(marks[i - 1], marks[i], size);
+        const double width = ownWidth(marks[i], size);
+        placedMarks.push_back({&marks[i], x, width, line});
+        x += width + noteWidth(marks[i], size);
+    }
+    return x;
+}
+
+double lineWidth(const MeasuredMarks& marks, std::size_t first, std::size_t last, const MarkSize& size) {
+    double width = 0;
+    for (std::size_t i = first; i < last; ++i)
+        width += ownWidth(marks[i], size) + noteWidth(marks[i], size) +
+                 (i > first ? gapBetween(marks[i - 1], marks[i], size) : 0);
+    return width;
+}
+
+/// Where the second line begins so that the longer of the two is as short as can be.
+std::size_t evenBreak(const MeasuredMarks& marks, const MarkSize& size) {
+    std::size_t best = marks.size();
+    double shortest = lineWidth(marks, 0, marks.size(), size);
+    for (std::size_t i = 1; i < marks.size(); ++i) {
+        if (marks[i].bound)
+            continue;
+        const double longer = std::max(lineWidth(marks, 0, i, size), lineWidth(marks, i, marks.size(), size));
+        if (longer < shortest) {
+            shortest = longer;
+            best = i;
+        }
+    }
+    return best;
+}
+
+} // namespace
+
+MarkSize markSize(SizeStep step) {
+    if (step == foldedMedium)
+        return {3.9, 3.75, 6.1, 4.0, 0.6, 0.72, 0.244 * 8.6, 6.3, 6.0, 6.0, 6.0, 0.3, 6.0};
+    if (step == foldedSmall)
+        return {3.7, 3.6, 5.8, 3.95, 0.5, 0.72, 0.244 * 8.6, 6.0, 6.0, 6.0, 6.0, 0.25, 6.0};
+    const double f = step.scale();
+    return {6.2 * f,
+            0.96 * 6.2 * f,
+            9.2 * f,
+            7.3 * f,
+            0.95 * f,
+            std::max(0.8, f),
+            0,
+            10.2 * f,
+            9.0 * f,
+            8.4 * f,
+            8.4 * f,
+            0.5 * f,
+            std::max(smallestPoints, 6.2 * f)};
+}
+
+MeasuredMarks measured(const Draft& draft, const std::vector<const Mark*>& marks, const InkStyle& ink) {
+    const auto em = [&draft](const QString& words, FontWeight weight) {
+        return words.isEmpty() ? 0 : draft.fonts().shape(words, weight)->advance;
+    };
+    MeasuredMarks result;
+    for (const Mark* mark : marks) {
+        MeasuredMark m{mark, formOf(*mark), markLetters(mark->content), markNumbers(mark->content)};
+        m.letterEm = em(m.letter, m.isText() ? FontWeight::Bold : ink.digits);
+        m.numbersEm = em(m.numbers, FontWeight::Medium);
+        m.noteEm = mark->note ? em(QString::number(mark->note), FontWeight::Bold) : 0;
+        m.bound = !result.empty() && isPenalty(result.back());
+        result.push_back(m);
+    }
+    return result;
+}
+
+PlacedTerm placed(const MeasuredMarks& marks, SizeStep step) {
+    const MarkSize size = markSize(step);
+    PlacedTerm term;
+    const std::size_t second = step.isFolded() ? evenBreak(marks, size) : marks.size();
+    term.width = term.lastEnd = placeLine(marks, 0, second, 0, size, term.marks);
+    if (second < marks.size()) {
+        term.lines = 2;
+        term.lastEnd = placeLine(marks, second, marks.size(), 1, size, term.marks);
+        term.width = std::max(term.width, term.lastEnd);
+    }
+    return term;
+}
+
+double needOf(const MeasuredMarks& marks, TermEnd end, SizeStep step) {
+    const MarkSize size = markSize(step);
+    const PlacedTerm term = placed(marks, step);
+    double last = term.lastEnd;
+    if (end == TermEnd::DoubleBar)
+        last += barRoom;
+    if (end == TermEnd::Ghost)
+        last += size.ring + (marks.empty() ? 0 : 1.55 * size.gap);
+    return 2 * cellPadding + std::max(term.width, last);
+}
+
+} // namespace setfolio::sheet

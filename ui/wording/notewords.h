@@ -1,0 +1,16 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// The remarks of a set as sentences.
+#pragma once
+
+#include "core/record/record.h"
+
+#include <QString>
+
+namespace setfolio {
+
+/// "Rally 28: SAL 11 struck, replay." Codes stand for the teams; scores are home–visitors.
+[[nodiscard]] QString sentence(const Note& note, const PerTeam<TeamName>& teams);
+
+} // namespace setfolio

@@ -1,0 +1,30 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// A rulebook as it is read by people: each setting in words, its value, and where it comes from.
+#pragma once
+
+#include "core/rules/rulebook.h"
+
+#include <vector>
+
+namespace setfolio {
+
+struct SettingWords {
+    QString key;    ///< as in the file: "substitution-limit"
+    QString label;  ///< "Substitutions, a team in a set"
+    QString value;  ///< "18"; empty for a rule that has no value, only a source
+    QString source; ///< empty when none is given
+    bool operator==(const SettingWords&) const = default;
+};
+
+/// All settings in the order of the file, then the rules that have no value.
+[[nodiscard]] std::vector<SettingWords> wordsFor(const Rulebook& rulebook);
+
+/// "High school (NFHS), 2026-27"
+[[nodiscard]] QString titleOf(const Rulebook& rulebook);
+
+/// That rules differ and the referee is right: said once, where the rulebook is chosen.
+[[nodiscard]] QString rulesDiffer();
+
+} // namespace setfolio

@@ -23,7 +23,9 @@ tl::expected<RecordMembers, EntryJsonError> readLine(const QByteArray& line) {
 tl::expected<std::vector<RecordMembers>, EntryListError> readEntryList(const QByteArray& bytes) {
     std::vector<RecordMembers> list;
     int number = 0;
-    for (const QByteArray& line : bytes.split('\n')) {
+    const QByteArray byteOrderMark = QByteArrayLiteral("\xEF\xBB\xBF");
+    const QByteArray text = bytes.startsWith(byteOrderMark) ? bytes.sliced(byteOrderMark.size()) : bytes;
+    for (const QByteArray& line : text.split('\n')) {
         ++number;
         if (line.trimmed().isEmpty())
             continue;

@@ -50,12 +50,19 @@ struct Tally {
     }
 };
 
+// The parser drops it from the start of a string, unless it is escaped.
+const QByteArray byteOrderMark = QByteArrayLiteral("\xEF\xBB\xBF");
+
+QByteArray compact(const QJsonDocument& document) {
+    return document.toJson(QJsonDocument::Compact).replace(byteOrderMark, "\\ufeff");
+}
+
 } // namespace
 
 std::optional<QJsonObject> objectOfLine(const QByteArray& line) {
     QJsonParseError error;
     const QJsonDocument document = QJsonDocument::fromJson(line, &error);
-    if (error.error != QJsonParseError::NoError || !document.isObject() || line.startsWith("\xEF\xBB\xBF"))
+    if (error.error != QJsonParseError::NoError || !document.isObject() || line.contains(byteOrderMark))
         return {};
     Tally tally;
     tally.takeMembers(document.object());
@@ -66,11 +73,11 @@ std::optional<QJsonObject> objectOfLine(const QByteArray& line) {
 }
 
 QByteArray compactJson(const QJsonObject& json) {
-    return QJsonDocument(json).toJson(QJsonDocument::Compact);
+    return compact(QJsonDocument(json));
 }
 
 QByteArray compactJson(const QString& text) {
-    const QByteArray array = QJsonDocument(QJsonArray{text}).toJson(QJsonDocument::Compact);
+    const QByteArray array = compact(QJsonDocument(QJsonArray{text}));
     return array.mid(1, array.size() - 2);
 }
 

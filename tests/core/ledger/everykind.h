@@ -1,0 +1,103 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// A small ledger that holds every kind of entry, as values and as bytes.
+#pragma once
+
+#include "core/ledger/chain.h"
+#include "core/match/entry.h"
+
+#include <QString>
+
+namespace setfolio::testing {
+
+/// A rulebook of the program's own values; the published ones change their words.
+inline Rulebook plainRulebook() {
+    Rulebook rulebook;
+    rulebook.id = u"plain"_qs;
+    rulebook.name = u"Plain"_qs;
+    rulebook.season = u"2026-27"_qs;
+    for (const QString& setting : toJson(rulebook).value(u"settings").toObject().keys())
+        rulebook.sources.insert(setting, {u"-"_qs, {}});
+    return rulebook;
+}
+
+/// Every kind of the variant at least once, opened first; they need not make sense as a match.
+inline std::vector<Entry> everyKind() {
+    using enum Team;
+    const auto n = [](int number) { return ShirtNumber(number); };
+    MatchOpened opened;
+    opened.id = u"7f1c2a54-3f0e-4b5e-9c0d-2f6c1a9b8e77"_qs;
+    opened.competition = u"Estuary League"_qs;
+    opened.division = u"Girls, first division"_qs;
+    opened.matchNumber = u"14"_qs;
+    opened.venue = u"Saltmarsh Hall \u2013 court 2"_qs;
+    opened.date = QDate(2026, 10, 10);
+    opened.scheduled = QTime(18, 30);
+    opened.teams.home = {u"Saltmarsh Herons"_qs, u"SAL"_qs, u"white"_qs};
+    opened.teams.visitors = {u"Quarry Ridge Larks"_qs, u"QRL"_qs, u"dark green"_qs};
+    opened.rulebook = plainRulebook();
+    return {opened,
+            Roster{Home, {{n(4), u"Ida Bream"_qs, true, false}, {n(9), {}, false, true}}, u"Mo Teal"_qs},
+            Officials{{{Role::FirstReferee, u"R. Dunlin"_qs}, {Role::Scorer, {}}}},
+            Toss{Visitors, Home},
+            LineUp{Home, {n(4), n(9), n(1), n(12), n(7), n(15)}, {}, {}},
+            LineUp{Visitors, {n(2), n(5), n(8), n(10), n(14), n(21)}, n(8), {n(3)}},
+            SetStarted{QTime(18, 40)},
+            ServeContacted{},
+            RallyWon{Home},
+            Replay{Again::ReServe},
+            NoServe{},
+            Substitution{Visitors, n(33), n(5)},
+            TimeOut{Home},
+            LiberoServe{Visitors, n(3), LiberoServing::Begins},
+            PenaltyPoint{Home, u"delay, second time"_qs},
+            Remark{u"net lowered by 2 cm:\n\"as agreed\" \u2014 \u00c5sa \U0001D11E"_qs},
+            Strike{EntryNumber(9), u"ball was out"_qs},
+            SetEnded{QTime(19, 2)},
+            MatchClosed{}};
+}
+
+inline QDateTime noon(qint64 laterMilliseconds = 0) {
+    return QDateTime(QDate(2026, 10, 10), QTime(12, 0), Qt::UTC).addMSecs(laterMilliseconds);
+}
+
+/// Numbered from 1, 1.007 s apart; the last was recorded on the referee's word.
+inline std::vector<Recorded> recorded(const std::vector<Entry>& entries) {
+    std::vector<Recorded> list;
+    for (const Entry& entry : entries) {
+        const auto number = static_cast<std::uint32_t>(list.size() + 1);
+        list.push_back({EntryNumber(number), noon(number * 1007), entry, std::nullopt});
+    }
+    if (list.size() > 1)
+        list.back().overruled = u"the referee's word"_qs;
+    return list;
+}
+
+/// The lines of a ledger, each with its line feed.
+inline std::vector<QByteArray> linesOf(const std::vector<Recorded>& entries) {
+    std::vector<QByteArray> lines;
+    QByteArray digest = firstDigest();
+    for (const Recorded& entry : entries) {
+        lines.push_back(ledgerLine(entry, digest));
+        digest = digestOfLine(lines.back());
+    }
+    return lines;
+}
+
+inline QByteArray joined(const std::vector<QByteArray>& lines) {
+    QByteArray bytes;
+    for (const QByteArray& line : lines)
+        bytes += line;
+    return bytes;
+}
+
+inline QByteArray bytesOf(const std::vector<Recorded>& entries) {
+    return joined(linesOf(entries));
+}
+
+inline QByteArray everyKindBytes() {
+    return bytesOf(recorded(everyKind()));
+}
+
+} // namespace setfolio::testing

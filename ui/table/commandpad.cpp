@@ -11,19 +11,19 @@ namespace setfolio {
 namespace {
 
 struct Place {
-    Command command;
+    TableCommand command;
     int row;
     int column;
     int columns;
 };
 constexpr std::array<Place, 7> places{{
-    {Command::ServeContacted, 0, 0, 2},
-    {Command::Replay, 1, 0, 1},
-    {Command::ReServe, 1, 1, 1},
-    {Command::NoServe, 2, 0, 1},
-    {Command::Remark, 2, 1, 1},
-    {Command::Undo, 3, 0, 1},
-    {Command::GoToLive, 3, 1, 1},
+    {TableCommand::ServeContacted, 0, 0, 2},
+    {TableCommand::Replay, 1, 0, 1},
+    {TableCommand::ReServe, 1, 1, 1},
+    {TableCommand::NoServe, 2, 0, 1},
+    {TableCommand::Remark, 2, 1, 1},
+    {TableCommand::Undo, 3, 0, 1},
+    {TableCommand::GoToLive, 3, 1, 1},
 }};
 
 } // namespace
@@ -52,7 +52,7 @@ void CommandPad::setLook(const Look& look) {
 
 void CommandPad::setSituation(const Situation& situation) {
     for (KeyButton* button : m_buttons)
-        button->setEnabled(isEnabled(button->command(), situation));
+        button->setEnabled(mayBeAsked(button->command(), situation));
     m_buttons.front()->setPrimary(situation.phase == Phase::ReadyToServe);
     m_buttons.front()->setEnabled(m_buttons.front()->isEnabled() && situation.phase == Phase::ReadyToServe);
 }

@@ -22,7 +22,7 @@ public:
     void setSituation(const Situation& situation);
 
 Q_SIGNALS:
-    void commanded(Command command);
+    void commanded(TableCommand command);
 
 private:
     QGridLayout* m_grid;

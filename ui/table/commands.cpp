@@ -33,8 +33,8 @@ Keys undoKeys() {
 
 // clang-format off
 std::vector<CommandInfo> makeTable() {
-    using C = Command;
-    using M = Menu;
+    using C = TableCommand;
+    using M = TableMenu;
     const auto left = Side::Left;
     const auto right = Side::Right;
     const auto none = std::nullopt;
@@ -99,7 +99,7 @@ std::span<const CommandInfo> allCommands() {
     return table;
 }
 
-const CommandInfo& infoOf(Command command) {
+const CommandInfo& infoOf(TableCommand command) {
     const auto commands = allCommands();
     const auto found = std::ranges::find(commands, command, &CommandInfo::command);
     Q_ASSERT(found != commands.end());
@@ -107,91 +107,91 @@ const CommandInfo& infoOf(Command command) {
 }
 
 // clang-format off
-QString nameOf(Command command) {
+QString nameOf(TableCommand command) {
     switch (command) {
-    case Command::NextStep:          return Table::tr("Next step");
-    case Command::LeftWins:          return Table::tr("Left side wins the rally");
-    case Command::RightWins:         return Table::tr("Right side wins the rally");
-    case Command::ServeContacted:    return Table::tr("Serve contacted");
-    case Command::Replay:            return Table::tr("Replay");
-    case Command::ReServe:           return Table::tr("Re-serve");
-    case Command::NoServe:           return Table::tr("No serve");
-    case Command::LeftSubstitution:  return Table::tr("Substitution, left side");
-    case Command::LeftTimeOut:       return Table::tr("Time-out, left side");
-    case Command::LeftLibero:        return Table::tr("Libero serves, left side");
-    case Command::RightSubstitution: return Table::tr("Substitution, right side");
-    case Command::RightTimeOut:      return Table::tr("Time-out, right side");
-    case Command::RightLibero:       return Table::tr("Libero serves, right side");
-    case Command::LeftPenalty:       return Table::tr("Penalty point to the left side…");
-    case Command::RightPenalty:      return Table::tr("Penalty point to the right side…");
-    case Command::Remark:            return Table::tr("Remark…");
-    case Command::Undo:              return Table::tr("Undo");
-    case Command::Redo:              return Table::tr("Redo");
-    case Command::GoToLive:          return Table::tr("Go to live");
-    case Command::PageBack:          return Table::tr("Page back");
-    case Command::PageOn:            return Table::tr("Page on");
-    case Command::LiveBand:          return Table::tr("Live band");
-    case Command::WholePage:         return Table::tr("Whole page");
-    case Command::NewMatch:          return Table::tr("New match…");
-    case Command::OpenMatch:         return Table::tr("Open…");
-    case Command::Toss:              return Table::tr("Toss…");
-    case Command::LeftLineUp:        return Table::tr("Line-up, left side…");
-    case Command::RightLineUp:       return Table::tr("Line-up, right side…");
-    case Command::Print:             return Table::tr("Print…");
-    case Command::CloseWindow:       return Table::tr("Close");
+    case TableCommand::NextStep:          return Table::tr("Next step");
+    case TableCommand::LeftWins:          return Table::tr("Left side wins the rally");
+    case TableCommand::RightWins:         return Table::tr("Right side wins the rally");
+    case TableCommand::ServeContacted:    return Table::tr("Serve contacted");
+    case TableCommand::Replay:            return Table::tr("Replay");
+    case TableCommand::ReServe:           return Table::tr("Re-serve");
+    case TableCommand::NoServe:           return Table::tr("No serve");
+    case TableCommand::LeftSubstitution:  return Table::tr("Substitution, left side");
+    case TableCommand::LeftTimeOut:       return Table::tr("Time-out, left side");
+    case TableCommand::LeftLibero:        return Table::tr("Libero serves, left side");
+    case TableCommand::RightSubstitution: return Table::tr("Substitution, right side");
+    case TableCommand::RightTimeOut:      return Table::tr("Time-out, right side");
+    case TableCommand::RightLibero:       return Table::tr("Libero serves, right side");
+    case TableCommand::LeftPenalty:       return Table::tr("Penalty point to the left side…");
+    case TableCommand::RightPenalty:      return Table::tr("Penalty point to the right side…");
+    case TableCommand::Remark:            return Table::tr("Remark…");
+    case TableCommand::Undo:              return Table::tr("Undo");
+    case TableCommand::Redo:              return Table::tr("Redo");
+    case TableCommand::GoToLive:          return Table::tr("Go to live");
+    case TableCommand::PageBack:          return Table::tr("Page back");
+    case TableCommand::PageOn:            return Table::tr("Page on");
+    case TableCommand::LiveBand:          return Table::tr("Live band");
+    case TableCommand::WholePage:         return Table::tr("Whole page");
+    case TableCommand::NewMatch:          return Table::tr("New match…");
+    case TableCommand::OpenMatch:         return Table::tr("Open…");
+    case TableCommand::Toss:              return Table::tr("Toss…");
+    case TableCommand::LeftLineUp:        return Table::tr("Line-up, left side…");
+    case TableCommand::RightLineUp:       return Table::tr("Line-up, right side…");
+    case TableCommand::Print:             return Table::tr("Print…");
+    case TableCommand::CloseWindow:       return Table::tr("Close");
     }
     return {};
 }
 // clang-format on
 
-QString keyCapOf(Command command) {
+QString keyCapOf(TableCommand command) {
     const Keys& keys = infoOf(command).keys;
     return keys.isEmpty() ? QString() : capName(keys.first().toString(QKeySequence::PortableText));
 }
 
-bool isEnabled(Command command, const Situation& situation) {
+bool mayBeAsked(TableCommand command, const Situation& situation) {
     if (infoOf(command).records && situation.readOnly)
         return false;
     const Phase phase = situation.phase;
     switch (command) {
-    case Command::NextStep:
+    case TableCommand::NextStep:
         return phase != Phase::NotOpened && !isInSet(phase);
-    case Command::ServeContacted:
-    case Command::NoServe:
-    case Command::LeftWins:
-    case Command::RightWins:
-    case Command::Replay:
-    case Command::ReServe:
-    case Command::LeftTimeOut:
-    case Command::LeftLibero:
-    case Command::RightTimeOut:
-    case Command::RightLibero:
-    case Command::LeftPenalty:
-    case Command::RightPenalty:
+    case TableCommand::ServeContacted:
+    case TableCommand::NoServe:
+    case TableCommand::LeftWins:
+    case TableCommand::RightWins:
+    case TableCommand::Replay:
+    case TableCommand::ReServe:
+    case TableCommand::LeftTimeOut:
+    case TableCommand::LeftLibero:
+    case TableCommand::RightTimeOut:
+    case TableCommand::RightLibero:
+    case TableCommand::LeftPenalty:
+    case TableCommand::RightPenalty:
         return isInSet(phase);
-    case Command::LeftSubstitution:
-    case Command::RightSubstitution:
+    case TableCommand::LeftSubstitution:
+    case TableCommand::RightSubstitution:
         return isInSet(phase) || phase == Phase::BeforeSet;
-    case Command::Toss:
-    case Command::LeftLineUp:
-    case Command::RightLineUp:
+    case TableCommand::Toss:
+    case TableCommand::LeftLineUp:
+    case TableCommand::RightLineUp:
         return phase == Phase::BeforeSet;
-    case Command::Remark:
+    case TableCommand::Remark:
         return phase != Phase::NotOpened && phase != Phase::MatchClosed;
-    case Command::Undo:
+    case TableCommand::Undo:
         return situation.canUndo;
-    case Command::Redo:
+    case TableCommand::Redo:
         return situation.canRedo;
-    case Command::GoToLive:
-    case Command::PageBack:
-    case Command::PageOn:
-    case Command::LiveBand:
-    case Command::WholePage:
-    case Command::Print:
+    case TableCommand::GoToLive:
+    case TableCommand::PageBack:
+    case TableCommand::PageOn:
+    case TableCommand::LiveBand:
+    case TableCommand::WholePage:
+    case TableCommand::Print:
         return phase != Phase::NotOpened;
-    case Command::NewMatch:
-    case Command::OpenMatch:
-    case Command::CloseWindow:
+    case TableCommand::NewMatch:
+    case TableCommand::OpenMatch:
+    case TableCommand::CloseWindow:
         return true;
     }
     return false;

@@ -15,7 +15,7 @@
 
 namespace setfolio {
 
-enum class Command : std::uint8_t {
+enum class TableCommand : std::uint8_t {
     NextStep, ///< what the amber head says
     LeftWins,
     RightWins,
@@ -49,11 +49,11 @@ enum class Command : std::uint8_t {
 };
 
 /// The menu a command stands in.
-enum class Menu : std::uint8_t { Match, Set, Rally, Sheet, View };
+enum class TableMenu : std::uint8_t { Match, Set, Rally, Sheet, View };
 
 struct CommandInfo {
-    Command command;
-    Menu menu;
+    TableCommand command;
+    TableMenu menu;
     QString id;               ///< the name of the control and of the action, "leftWins"
     QList<QKeySequence> keys; ///< the first one is shown on the control
     std::optional<Side> side; ///< keys belong to sides, not to teams
@@ -69,12 +69,12 @@ struct Situation {
 };
 
 [[nodiscard]] std::span<const CommandInfo> allCommands();
-[[nodiscard]] const CommandInfo& infoOf(Command command);
+[[nodiscard]] const CommandInfo& infoOf(TableCommand command);
 /// As menus and buttons say it.
-[[nodiscard]] QString nameOf(Command command);
+[[nodiscard]] QString nameOf(TableCommand command);
 /// The words for its first key, as they stand on a key cap: "S", "Space", "←"; empty without a key.
-[[nodiscard]] QString keyCapOf(Command command);
+[[nodiscard]] QString keyCapOf(TableCommand command);
 /// Whether it can mean anything now. What would only be against the rulebook stays enabled: pressing it says why.
-[[nodiscard]] bool isEnabled(Command command, const Situation& situation);
+[[nodiscard]] bool mayBeAsked(TableCommand command, const Situation& situation);
 
 } // namespace setfolio

@@ -110,7 +110,7 @@ void CourtPicture::paintPlayer(QPainter& painter, const CourtPlayer& player) con
     }
     paintShape(painter, player, centre);
     if (player.captain)
-        paintCaptain(painter, centre);
+        paintCaptain(painter, centre, player.side);
 }
 
 void CourtPicture::paintShape(QPainter& painter, const CourtPlayer& player, QPointF centre) const {
@@ -131,8 +131,9 @@ void CourtPicture::paintShape(QPainter& painter, const CourtPlayer& player, QPoi
                draw::From::Centre);
 }
 
-void CourtPicture::paintCaptain(QPainter& painter, QPointF centre) const {
-    const QPointF badge = centre + QPointF(m_look.px(14), -m_look.px(12));
+void CourtPicture::paintCaptain(QPainter& painter, QPointF centre, Side side) const {
+    const double towardsNet = side == Side::Left ? 1 : -1;
+    const QPointF badge = centre + QPointF(towardsNet * m_look.px(14), -m_look.px(12));
     painter.setPen(QPen(onAmber(), 1));
     painter.setBrush(plateLight());
     painter.drawEllipse(badge, m_look.px(7.5), m_look.px(7.5));

@@ -32,7 +32,7 @@ private:
     void paintCourt(QPainter& painter) const;
     void paintPlayer(QPainter& painter, const CourtPlayer& player) const;
     void paintShape(QPainter& painter, const CourtPlayer& player, QPointF centre) const;
-    void paintCaptain(QPainter& painter, QPointF centre) const;
+    void paintCaptain(QPainter& painter, QPointF centre, Side side) const;
 
     std::vector<CourtPlayer> m_players;
     Look m_look = Look::of(Theme::Light, 1);

@@ -21,10 +21,10 @@ struct Table {
 };
 
 /// The buttons of a side, from the outer edge in.
-std::vector<Command> buttonsOf(Side side) {
+std::vector<TableCommand> buttonsOf(Side side) {
     if (side == Side::Left)
-        return {Command::LeftSubstitution, Command::LeftTimeOut, Command::LeftLibero};
-    return {Command::RightSubstitution, Command::RightTimeOut, Command::RightLibero};
+        return {TableCommand::LeftSubstitution, TableCommand::LeftTimeOut, TableCommand::LeftLibero};
+    return {TableCommand::RightSubstitution, TableCommand::RightTimeOut, TableCommand::RightLibero};
 }
 
 } // namespace
@@ -48,9 +48,10 @@ Deck::Wing Deck::makeWing(Side side) {
     wing.area = new TeamArea(side, this);
     connect(wing.area, &TeamArea::clicked, this, [this, side] { pressed(side); });
     wing.column->addWidget(wing.area, 1);
-    for (const Command command : buttonsOf(side)) {
+    for (const TableCommand command : buttonsOf(side)) {
         auto* button = new KeyButton(command, this);
         connect(button, &KeyButton::clicked, this, [this, command] { Q_EMIT commanded(command); });
+        button->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
         wing.buttons.push_back(button);
         wing.row->insertWidget(side == Side::Left ? -1 : 0, button, 1);
     }
@@ -107,7 +108,7 @@ void Deck::showWing(const Wing& wing, const TeamAreaView& view, const Situation&
                                          timeOutsLeft(view.timeOutsLeft), view.liberoState};
     for (std::size_t i = 0; i < wing.buttons.size(); ++i) {
         wing.buttons[i]->setWords(words.at(i), seconds.at(i));
-        wing.buttons[i]->setEnabled(isEnabled(wing.buttons[i]->command(), situation));
+        wing.buttons[i]->setEnabled(mayBeAsked(wing.buttons[i]->command(), situation));
     }
     wing.buttons.back()->setEnabled(wing.buttons.back()->isEnabled() && view.hasLiberos);
 }
@@ -115,9 +116,9 @@ void Deck::showWing(const Wing& wing, const TeamAreaView& view, const Situation&
 void Deck::pressed(Side side) {
     const bool left = side == Side::Left;
     if (m_wings[side].area->view().call == AreaCall::WinsTheRally)
-        Q_EMIT commanded(left ? Command::LeftWins : Command::RightWins);
+        Q_EMIT commanded(left ? TableCommand::LeftWins : TableCommand::RightWins);
     else
-        Q_EMIT commanded(left ? Command::LeftLineUp : Command::RightLineUp);
+        Q_EMIT commanded(left ? TableCommand::LeftLineUp : TableCommand::RightLineUp);
 }
 
 } // namespace setfolio

@@ -32,7 +32,7 @@ public:
     [[nodiscard]] QRect middle() const;
 
 Q_SIGNALS:
-    void commanded(Command command);
+    void commanded(TableCommand command);
 
 private:
     /// What lies at one side of the court.

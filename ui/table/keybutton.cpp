@@ -10,7 +10,7 @@
 
 namespace setfolio {
 
-KeyButton::KeyButton(Command command, QWidget* parent)
+KeyButton::KeyButton(TableCommand command, QWidget* parent)
     : QAbstractButton(parent),
       m_command(command),
       m_cap(keyCapOf(command)) {

@@ -18,9 +18,9 @@ class KeyButton : public QAbstractButton {
 
 public:
     /// Takes its name, key and object name from the command.
-    explicit KeyButton(Command command, QWidget* parent = nullptr);
+    explicit KeyButton(TableCommand command, QWidget* parent = nullptr);
 
-    [[nodiscard]] Command command() const { return m_command; }
+    [[nodiscard]] TableCommand command() const { return m_command; }
     void setLook(const Look& look);
     /// The words and the second line; an empty second line centres the words on the button.
     void setWords(const QString& words, const QString& second = {});
@@ -39,7 +39,7 @@ private:
     void setGround(QPainter& painter) const;
     void paintWords(QPainter& painter, double capLeft) const;
 
-    Command m_command;
+    TableCommand m_command;
     QString m_cap;
     QString m_second;
     Look m_look = Look::of(Theme::Light, 1);

@@ -32,8 +32,8 @@ Panel::Panel(QWidget* parent) : QWidget(parent) {
     m_column->addWidget(m_upper, 1);
     m_column->addWidget(m_pad);
     connect(m_pad, &CommandPad::commanded, this, &Panel::commanded);
-    connect(m_step, &StepCard::pressed, this, [this] { Q_EMIT commanded(Command::NextStep); });
-    connect(m_timeOut, &TimeOutCard::closed, this, &Panel::hideTimeOut);
+    connect(m_step, &StepCard::pressed, this, [this] { Q_EMIT commanded(TableCommand::NextStep); });
+    connect(m_timeOut, &TimeOutCard::closed, this, &Panel::putTimeOutAway);
     setLook(Look::of(Theme::Light, 1));
 }
 
@@ -73,7 +73,7 @@ void Panel::setState(const MatchState& state, const DeckView& view, const Situat
         m_serving->setView(*view.serving, words.title);
     else
         m_step->setStep(words, next.step == Step::StartSet);
-    m_step->setEnabledStep(isEnabled(Command::NextStep, situation));
+    m_step->setEnabledStep(mayBeAsked(TableCommand::NextStep, situation));
     m_head->setCurrentWidget(rally ? static_cast<QWidget*>(m_serving) : m_step);
     m_pad->setSituation(situation);
 }
@@ -82,14 +82,29 @@ void Panel::setLog(const EntryLog& log, const MatchState& state) {
     m_list->setEntries(newestOf(log, state, mostLines));
 }
 
-void Panel::showTimeOut(const MatchState& state, Team team) {
-    m_timeOut->setView(timeOutViewOf(state, team));
-    m_timeOut->setElapsed(0);
+void Panel::showTimeOut(const MatchState& state, const Recorded& timeOut) {
+    if (timeOut.number == m_putAway)
+        return;
+    m_shownTimeOut = timeOut.number;
+    m_began = timeOut.time;
+    m_timeOut->setView(timeOutViewOf(state, std::get<TimeOut>(timeOut.entry).team));
     m_upper->setCurrentWidget(m_timeOut);
 }
 
 void Panel::hideTimeOut() {
     m_upper->setCurrentIndex(0);
+}
+
+void Panel::putTimeOutAway() {
+    if (!showsTimeOut())
+        return;
+    m_putAway = m_shownTimeOut;
+    hideTimeOut();
+}
+
+void Panel::setTime(const QDateTime& now) {
+    if (showsTimeOut())
+        m_timeOut->setElapsed(static_cast<int>(m_began.secsTo(now)));
 }
 
 bool Panel::showsTimeOut() const {

@@ -32,15 +32,18 @@ public:
     void setState(const MatchState& state, const DeckView& view, const Situation& situation);
     void setLog(const EntryLog& log, const MatchState& state);
 
-    void showTimeOut(const MatchState& state, Team team);
+    /// Shows the card of a running time-out, unless the scorer has put it away.
+    void showTimeOut(const MatchState& state, const Recorded& timeOut);
     void hideTimeOut();
+    void putTimeOutAway();
+    void setTime(const QDateTime& now);
     [[nodiscard]] bool showsTimeOut() const;
 
     [[nodiscard]] StepCard& step() const { return *m_step; }
     [[nodiscard]] TimeOutCard& timeOut() const { return *m_timeOut; }
 
 Q_SIGNALS:
-    void commanded(Command command);
+    void commanded(TableCommand command);
 
 private:
     [[nodiscard]] QWidget* makeUpper();
@@ -54,6 +57,9 @@ private:
     EntryList* m_list;
     TimeOutCard* m_timeOut;
     CommandPad* m_pad;
+    EntryNumber m_shownTimeOut;
+    EntryNumber m_putAway;
+    QDateTime m_began;
 };
 
 } // namespace setfolio

@@ -32,7 +32,7 @@ StepCard::StepCard(QWidget* parent) : QWidget(parent) {
     m_time->setDisplayFormat(u"HH:mm"_s);
     m_time->setButtonSymbols(QAbstractSpinBox::NoButtons);
     connect(m_time, &QTimeEdit::timeChanged, this, [this] { m_timeIsWritten = true; });
-    m_button = new KeyButton(Command::NextStep, this);
+    m_button = new KeyButton(TableCommand::NextStep, this);
     m_button->setPrimary(true);
     connect(m_button, &KeyButton::clicked, this, &StepCard::pressed);
     auto* column = new QVBoxLayout(this);

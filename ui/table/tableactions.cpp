@@ -18,17 +18,17 @@ struct Table {
     Q_DECLARE_TR_FUNCTIONS(Table)
 };
 
-QString titleOf(Menu menu) {
+QString titleOf(TableMenu menu) {
     switch (menu) {
-    case Menu::Match:
+    case TableMenu::Match:
         return Table::tr("&Match");
-    case Menu::Set:
+    case TableMenu::Set:
         return Table::tr("&Set");
-    case Menu::Rally:
+    case TableMenu::Rally:
         return Table::tr("&Rally");
-    case Menu::Sheet:
+    case TableMenu::Sheet:
         return Table::tr("S&heet");
-    case Menu::View:
+    case TableMenu::View:
         return Table::tr("&View");
     }
     return {};
@@ -49,19 +49,20 @@ TableActions::TableActions(QWidget& window) : QObject(&window) {
 }
 
 void TableActions::fill(QMenuBar& bar) {
-    for (const Menu which : {Menu::Match, Menu::Set, Menu::Rally, Menu::Sheet, Menu::View}) {
+    for (const TableMenu which :
+         {TableMenu::Match, TableMenu::Set, TableMenu::Rally, TableMenu::Sheet, TableMenu::View}) {
         QMenu* menu = bar.addMenu(titleOf(which));
         for (const CommandInfo& info : allCommands())
             if (info.menu == which)
                 menu->addAction(m_actions.at(info.command));
-        if (which == Menu::View)
+        if (which == TableMenu::View)
             addLooks(*menu);
     }
 }
 
 void TableActions::setSituation(const Situation& situation) {
     for (const auto& [command, action] : m_actions)
-        action->setEnabled(isEnabled(command, situation));
+        action->setEnabled(mayBeAsked(command, situation));
 }
 
 void TableActions::addLooks(QMenu& menu) {

@@ -28,16 +28,16 @@ public:
 
     void fill(QMenuBar& bar);
     void setSituation(const Situation& situation);
-    [[nodiscard]] QAction* action(Command command) const { return m_actions.at(command); }
+    [[nodiscard]] QAction* action(TableCommand command) const { return m_actions.at(command); }
 
 Q_SIGNALS:
-    void commanded(Command command);
+    void commanded(TableCommand command);
     void lookChosen(LookChoice choice);
 
 private:
     void addLooks(QMenu& menu);
 
-    std::map<Command, QAction*> m_actions;
+    std::map<TableCommand, QAction*> m_actions;
 };
 
 } // namespace setfolio

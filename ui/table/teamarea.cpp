@@ -15,6 +15,11 @@ namespace setfolio {
 TeamArea::TeamArea(Side side, QWidget* parent) : QAbstractButton(parent), m_side(side) {
     setObjectName(side == Side::Left ? u"teamAreaLeft"_s : u"teamAreaRight"_s);
     setFocusPolicy(Qt::TabFocus);
+    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
+}
+
+QSize TeamArea::sizeHint() const {
+    return {m_look.whole(402), m_look.whole(125)};
 }
 
 void TeamArea::setLook(const Look& look) {

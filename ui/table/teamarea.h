@@ -22,6 +22,8 @@ public:
     void setView(const TeamAreaView& view);
     [[nodiscard]] const TeamAreaView& view() const { return m_view; }
 
+    [[nodiscard]] QSize sizeHint() const override;
+
 protected:
     bool event(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;

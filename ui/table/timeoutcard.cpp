@@ -67,7 +67,7 @@ TimeOutStage stageAfter(const TimeOutView& view, int elapsed) {
 
 TimeOutCard::TimeOutCard(QWidget* parent) : QWidget(parent) {
     setObjectName(u"timeOutCard"_s);
-    m_close = new KeyButton(Command::GoToLive, this);
+    m_close = new KeyButton(TableCommand::GoToLive, this);
     m_close->setObjectName(u"timeOutClose"_s);
     m_close->setWords(Table::tr("Back to the server"));
     connect(m_close, &KeyButton::clicked, this, &TimeOutCard::closed);

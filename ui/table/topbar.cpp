@@ -15,7 +15,7 @@ namespace setfolio {
 
 namespace {
 
-KeyButton* makeToggle(Command command, QWidget* parent) {
+KeyButton* makeToggle(TableCommand command, QWidget* parent) {
     auto* button = new KeyButton(command, parent);
     button->setCheckable(true);
     return button;
@@ -28,8 +28,8 @@ TopBar::TopBar(QWidget* parent) : QWidget(parent) {
     m_menus = new QMenuBar(this);
     m_menus->setNativeMenuBar(false);
     m_menus->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Expanding);
-    m_liveBand = makeToggle(Command::LiveBand, this);
-    m_wholePage = makeToggle(Command::WholePage, this);
+    m_liveBand = makeToggle(TableCommand::LiveBand, this);
+    m_wholePage = makeToggle(TableCommand::WholePage, this);
     m_row = new QHBoxLayout(this);
     m_row->addWidget(m_menus);
     m_row->addWidget(m_liveBand);
@@ -56,7 +56,7 @@ void TopBar::setLook(const Look& look) {
                                amber().name(), onAmber().name()));
     for (KeyButton* button : {m_liveBand, m_wholePage}) {
         button->setLook(look);
-        button->setFixedSize(look.whole(button == m_liveBand ? 108 : 118), look.whole(44));
+        button->setFixedSize(look.whole(button == m_liveBand ? 122 : 134), look.whole(44));
     }
     update();
 }

@@ -110,7 +110,7 @@ QString matchLine(const MatchState& state) {
                  codeOf(state, Team::Visitors)});
 }
 
-QString windowTitle(const MatchState& state) {
+QString matchTitle(const MatchState& state) {
     const QString set =
         fill(Table::tr("Set %1, best of %2"), {number(state.set().number), number(state.opened->bestOf)});
     const QString& competition = state.opened->competition;
@@ -151,8 +151,12 @@ QString notSaved() {
     return Table::tr("Not saved");
 }
 
-QString opened() {
+QString savedWord() {
     return Table::tr("Saved");
+}
+
+QString readOnlyWord() {
+    return Table::tr("Read only");
 }
 
 QString notRecorded(const QString& why) {

@@ -34,7 +34,7 @@ enum class AreaCall : std::uint8_t { None, LineUpAwaited, LineUpStands, WinsTheR
 /// "Set 2 of at most 5   SAL 1–0 QRL in sets".
 [[nodiscard]] QString matchLine(const MatchState& state);
 /// "Estuary and Uplands Schools League · Set 2, best of 5".
-[[nodiscard]] QString windowTitle(const MatchState& state);
+[[nodiscard]] QString matchTitle(const MatchState& state);
 
 // in the panel
 
@@ -50,7 +50,8 @@ enum class AreaCall : std::uint8_t { None, LineUpAwaited, LineUpStands, WinsTheR
 
 [[nodiscard]] QString savedAt(QTime time); ///< "Saved 19:01:22"
 [[nodiscard]] QString notSaved();
-[[nodiscard]] QString opened();
+[[nodiscard]] QString savedWord();
+[[nodiscard]] QString readOnlyWord();
 [[nodiscard]] QString notRecorded(const QString& why); ///< the band after a failed append
 [[nodiscard]] QString readOnlyBecause(const QString& holder);
 

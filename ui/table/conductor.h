@@ -1,0 +1,63 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// Carries out the commands: from a key or a click to an entry, with the questions in between.
+#pragma once
+
+#include "ui/table/commands.h"
+#include "ui/table/recorder.h"
+#include "ui/table/tabledialogs.h"
+
+#include <QObject>
+
+namespace setfolio {
+
+class InlineBars;
+
+class Conductor : public QObject {
+    Q_OBJECT
+
+public:
+    /// Dialogs open over `window`. `stepTime` gives the time of day that the next step writes on the sheet.
+    Conductor(Recorder& recorder, InlineBars& bars, TableDialogs dialogs, std::function<QTime()> stepTime,
+              QWidget& window);
+
+    void perform(TableCommand command);
+
+Q_SIGNALS:
+    /// Why something was not recorded, and the way out; empty when there is no longer anything to say.
+    void refused(const QString& sentences);
+    void newMatchAsked();
+    void openMatchAsked();
+    void closeAsked();
+    void goToLiveAsked();
+    void pageAsked(int forward);
+    void wholePageAsked(bool whole);
+
+private:
+    void performStep();
+    void undo();
+    void redo();
+    void print();
+    void attempt(const Entry& entry);
+    void explain(const Entry& entry, const Findings& findings);
+    void startSubstitution(Team team);
+    void serveByLibero(Team team);
+    void askPenalty(Team team);
+    void askRemark();
+    void askToss();
+    void askLineUp(Team team);
+    void askSetEnd();
+    void askMatchClosed();
+    void record(const std::optional<Answer>& answer);
+
+    [[nodiscard]] const MatchState& state() const { return m_recorder.state(); }
+
+    Recorder& m_recorder;
+    InlineBars& m_bars;
+    TableDialogs m_dialogs;
+    std::function<QTime()> m_stepTime;
+    QWidget& m_window;
+};
+
+} // namespace setfolio

@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/table/tabledialogs.h"
+
+#include "ui/dialogs/lineupdialog.h"
+#include "ui/dialogs/setdialogs.h"
+#include "ui/dialogs/tossdialog.h"
+
+namespace setfolio {
+
+namespace {
+
+template <typename Dialog>
+std::optional<Answer> answerOf(Dialog&& dialog) {
+    if (dialog.exec() != QDialog::Accepted)
+        return std::nullopt;
+    return Answer{dialog.result(), dialog.overruled()};
+}
+
+} // namespace
+
+TableDialogs standardDialogs() {
+    TableDialogs dialogs;
+    dialogs.toss = [](QWidget* parent, const MatchState& state) { return answerOf(TossDialog(state, parent)); };
+    dialogs.lineUp = [](QWidget* parent, const MatchState& state, Team team) {
+        std::vector<Answer> answers;
+        LineUpDialog dialog(state, team, parent);
+        if (dialog.exec() == QDialog::Accepted)
+            for (const LineUpGiven& given : dialog.result())
+                answers.push_back({given.lineUp, given.overruled});
+        return answers;
+    };
+    dialogs.setEnd = [](QWidget* parent, const MatchState& state, QTime now) {
+        return answerOf(SetEndDialog(state, now, QLocale(), parent));
+    };
+    dialogs.closeMatch = [](QWidget* parent, const MatchState& state) {
+        return answerOf(MatchCloseDialog(state, QLocale(), parent));
+    };
+    return dialogs;
+}
+
+} // namespace setfolio

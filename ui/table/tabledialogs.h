@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// The dialogs that the table asks for an entry. A test hands in its own answers.
+#pragma once
+
+#include "core/record/record.h"
+
+#include <QString>
+#include <QTime>
+
+#include <functional>
+#include <optional>
+#include <vector>
+
+class QWidget;
+
+namespace setfolio {
+
+/// What a dialog asks to be recorded, with the referee's reason where it is against a finding.
+struct Answer {
+    Entry entry;
+    std::optional<QString> overruled;
+};
+
+/// Each gives none when the scorer has thought better of it. `now` is the time of day.
+struct TableDialogs {
+    std::function<std::optional<Answer>(QWidget*, const MatchState&)> toss;
+    std::function<std::vector<Answer>(QWidget*, const MatchState&, Team first)> lineUp; ///< of one team or of both
+    std::function<std::optional<Answer>(QWidget*, const MatchState&, QTime now)> setEnd;
+    std::function<std::optional<Answer>(QWidget*, const MatchState&)> closeMatch;
+    std::function<void(QWidget*, const MatchRecord&)> print;
+};
+
+/// Those of ui/dialogs and ui/print.
+[[nodiscard]] TableDialogs standardDialogs();
+
+} // namespace setfolio

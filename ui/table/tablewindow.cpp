@@ -1,0 +1,259 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/table/tablewindow.h"
+
+#include "core/rules/notice.h"
+#include "ui/table/conductor.h"
+#include "ui/table/deck.h"
+#include "ui/table/inlinebars.h"
+#include "ui/table/keybutton.h"
+#include "ui/table/noticeband.h"
+#include "ui/table/panel.h"
+#include "ui/table/running.h"
+#include "ui/table/sheetview.h"
+#include "ui/table/stepcard.h"
+#include "ui/table/tableactions.h"
+#include "ui/table/timeoutcard.h"
+#include "ui/table/topbar.h"
+#include "ui/wording/errorwords.h"
+#include "ui/wording/tablewords.h"
+
+#include <QApplication>
+#include <QHBoxLayout>
+#include <QResizeEvent>
+#include <QScreen>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+namespace {
+
+constexpr QSize drawnFor(1366, 768); ///< the window's size at scale 1
+constexpr int ticksEvery = 200;      ///< milliseconds
+
+} // namespace
+
+TableWindow::TableWindow(MatchFile file, Clock clock, SheetFonts fonts, TableDialogs dialogs)
+    : m_recorder(new Recorder(std::move(file), std::move(clock), this)),
+      m_system(QApplication::palette()) {
+    setObjectName(u"tableWindow"_s);
+    build(std::move(fonts));
+    connectCommands(std::move(dialogs));
+    tellOfFile();
+    applyLook();
+    refresh();
+    m_ticker.start(ticksEvery);
+    connect(&m_ticker, &QTimer::timeout, this, &TableWindow::tick);
+    resize(drawnFor);
+    const QSize room = screen()->availableSize();
+    if (room.width() <= drawnFor.width() || room.height() <= drawnFor.height())
+        setWindowState(Qt::WindowMaximized);
+}
+
+void TableWindow::setLook(LookChoice choice) {
+    m_choice = choice;
+    // Dialogs take their look from the program's palette.
+    QApplication::setPalette(choice == LookChoice::AsSystem ? m_system : paletteOf(themeFor(choice, m_system)));
+    applyLook();
+}
+
+void TableWindow::perform(TableCommand command) {
+    if (mayBeAsked(command, situation()))
+        m_conductor->perform(command);
+}
+
+bool TableWindow::event(QEvent* event) {
+    const bool handled = QMainWindow::event(event);
+    if (event->type() == QEvent::UpdateRequest && m_unpainted.value != 0) {
+        const EntryNumber number = m_unpainted;
+        m_unpainted = {};
+        Q_EMIT painted(number);
+    }
+    return handled;
+}
+
+void TableWindow::resizeEvent(QResizeEvent* event) {
+    QMainWindow::resizeEvent(event);
+    const double scale =
+        std::min(static_cast<double>(width()) / drawnFor.width(), static_cast<double>(height()) / drawnFor.height());
+    if (std::max(1.0, scale) != m_look.scale)
+        applyLook();
+    placeBars();
+}
+
+void TableWindow::changeEvent(QEvent* event) {
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::ActivationChange && m_top)
+        update();
+}
+
+void TableWindow::build(SheetFonts fonts) {
+    auto* ground = new QWidget(this);
+    ground->setObjectName(u"ground"_s);
+    ground->setFocusPolicy(Qt::ClickFocus);
+    m_top = new TopBar(this);
+    setMenuWidget(m_top);
+    m_band = new NoticeBand(ground);
+    m_sheet = new SheetView(std::move(fonts), ground);
+    m_panel = new Panel(ground);
+    m_deck = new Deck(ground);
+    m_upper = new QHBoxLayout;
+    m_upper->addWidget(m_sheet, 1);
+    m_upper->addWidget(m_panel);
+    m_column = new QVBoxLayout(ground);
+    m_column->addWidget(m_band);
+    m_column->addLayout(m_upper, 1);
+    m_column->addWidget(m_deck);
+    setCentralWidget(ground);
+    m_bars = new InlineBars(*m_recorder, *ground);
+}
+
+void TableWindow::connectCommands(TableDialogs dialogs) {
+    m_actions = new TableActions(*this);
+    m_actions->fill(m_top->menus());
+    const auto stepTime = [this] { return m_panel->step().time(); };
+    m_conductor = new Conductor(*m_recorder, *m_bars, std::move(dialogs), stepTime, *this);
+    connect(m_actions, &TableActions::commanded, this, &TableWindow::perform);
+    connect(m_actions, &TableActions::lookChosen, this, &TableWindow::setLook);
+    connect(m_deck, &Deck::commanded, this, &TableWindow::perform);
+    connect(m_panel, &Panel::commanded, this, &TableWindow::perform);
+    for (KeyButton* button : {&m_top->liveBand(), &m_top->wholePage()})
+        connect(button, &KeyButton::clicked, this, [this, button] { perform(button->command()); });
+    connect(m_conductor, &Conductor::refused, this, [this](const QString& sentences) {
+        m_refused = sentences;
+        showStrip();
+    });
+    connect(m_conductor, &Conductor::newMatchAsked, this, &TableWindow::newMatchAsked);
+    connect(m_conductor, &Conductor::openMatchAsked, this, &TableWindow::openMatchAsked);
+    connect(m_conductor, &Conductor::closeAsked, this, &TableWindow::close);
+    connect(m_conductor, &Conductor::pageAsked, m_sheet, &SheetView::turn);
+    connect(m_conductor, &Conductor::goToLiveAsked, this, [this] {
+        m_sheet->goToLive();
+        m_panel->putTimeOutAway();
+    });
+    connect(m_conductor, &Conductor::wholePageAsked, this, [this](bool whole) {
+        m_sheet->setWholePage(whole);
+        m_top->setWholePage(whole);
+    });
+    connect(m_recorder, &Recorder::recorded, this, &TableWindow::showRecorded);
+    connect(m_recorder, &Recorder::failed, this, &TableWindow::showFailure);
+}
+
+void TableWindow::tellOfFile() {
+    const Ledger& ledger = file().ledger();
+    if (ledger.isReadOnly())
+        m_band->tell(BandKind::ReadOnly, readOnlyBecause(ledger.heldBy()));
+    if (ledger.torn())
+        m_band->tell(BandKind::TailSetAside, sentence(*ledger.torn(), ledger.path()));
+    m_top->setSaved(ledger.isReadOnly() ? readOnlyWord() : savedWord(), true);
+}
+
+void TableWindow::applyLook() {
+    const double scale =
+        std::min(static_cast<double>(width()) / drawnFor.width(), static_cast<double>(height()) / drawnFor.height());
+    m_look = Look::of(themeFor(m_choice, m_system), std::max(1.0, scale));
+    setPalette(paletteOf(m_look.theme));
+    m_column->setContentsMargins(m_look.whole(10), m_look.whole(9), m_look.whole(10), m_look.whole(10));
+    m_column->setSpacing(m_look.whole(10));
+    m_upper->setSpacing(m_look.whole(9));
+    m_top->setLook(m_look);
+    m_band->setLook(m_look);
+    m_sheet->setLook(m_look);
+    m_panel->setLook(m_look);
+    m_deck->setLook(m_look);
+    m_bars->setLook(m_look);
+    placeBars();
+}
+
+void TableWindow::placeBars() {
+    centralWidget()->layout()->activate();
+    m_bars->setPlace(m_deck->middle().translated(m_deck->pos()));
+}
+
+void TableWindow::refresh() {
+    const MatchState& state = m_recorder->state();
+    const Situation now = situation();
+    m_actions->setSituation(now);
+    if (!state.opened)
+        return;
+    m_log.follow(file().ledger().entries());
+    const DeckView view = deckViewOf(state);
+    m_deck->setView(view, now);
+    m_panel->setState(state, view, now);
+    m_panel->setLog(m_log, state);
+    m_sheet->setRecord(file().record(), state.set().number);
+    m_top->setTitle(matchTitle(state));
+    setWindowTitle(matchTitle(state));
+    showStrip();
+    showTimeOut();
+    tick();
+}
+
+void TableWindow::showStrip() {
+    const MatchState& state = m_recorder->state();
+    if (!state.opened)
+        return;
+    StripView strip;
+    strip.quiet = matchLine(state);
+    strip.refused = m_refused;
+    const Recorded* newest = m_recorder->newest();
+    if (newest) {
+        if (const auto* substitution = std::get_if<Substitution>(&newest->entry))
+            strip.told += substitutionRecorded(*substitution, state);
+        for (const Notice& notice : noticesFor(state, newest->entry))
+            (isToBeTold(notice) ? strip.told : strip.points) += sentence(notice, state);
+    }
+    m_deck->strip().setView(strip);
+}
+
+void TableWindow::showTimeOut() {
+    const Recorded* running = runningTimeOut(file().ledger().entries());
+    const MatchState& state = m_recorder->state();
+    if (!running || phaseOf(state) != Phase::ReadyToServe) {
+        m_panel->hideTimeOut();
+        return;
+    }
+    const qint64 elapsed = running->time.secsTo(m_recorder->clock().utc());
+    if (m_panel->showsTimeOut() || elapsed < state.rulebook().timeOutSeconds)
+        m_panel->showTimeOut(state, *running);
+}
+
+void TableWindow::tick() {
+    const Clock& clock = m_recorder->clock();
+    m_panel->step().setTimeOfDay(clock.timeOfDay());
+    m_panel->step().setCountdown(intervalWords());
+    m_panel->setTime(clock.utc());
+}
+
+QString TableWindow::intervalWords() const {
+    const MatchState& state = m_recorder->state();
+    if (phaseOf(state) != Phase::BeforeSet)
+        return {};
+    const std::optional<QDateTime> began = intervalBegan(file().ledger().entries());
+    if (!began)
+        return {};
+    const qint64 left = state.rulebook().intervalSeconds - began->secsTo(m_recorder->clock().utc());
+    return clockWord(static_cast<int>(std::max<qint64>(0, left)));
+}
+
+void TableWindow::showFailure(const LedgerError& error) {
+    m_band->tell(BandKind::NotRecorded, notRecorded(sentence(error)));
+    m_top->setSaved(notSaved(), false);
+}
+
+void TableWindow::showRecorded(EntryNumber number) {
+    m_unpainted = number;
+    m_refused.clear();
+    m_top->setSaved(savedAt(m_recorder->clock().timeOfDay()), true);
+    refresh();
+}
+
+Situation TableWindow::situation() const {
+    return {phaseOf(m_recorder->state()), m_recorder->isReadOnly(), m_recorder->canUndo(), m_recorder->canRedo()};
+}
+
+} // namespace setfolio

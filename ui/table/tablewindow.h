@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// The table: the sheet, the deck under it and the panel beside it, for one match.
+#pragma once
+
+#include "ui/sheet/fonts.h"
+#include "ui/table/clock.h"
+#include "ui/table/commands.h"
+#include "ui/table/entrylog.h"
+#include "ui/table/look.h"
+#include "ui/table/noticestrip.h"
+#include "ui/table/recorder.h"
+#include "ui/table/tabledialogs.h"
+
+#include <QMainWindow>
+#include <QTimer>
+
+class QHBoxLayout;
+class QVBoxLayout;
+
+namespace setfolio {
+
+class Conductor;
+class Deck;
+class InlineBars;
+class NoticeBand;
+class Panel;
+class SheetView;
+class TableActions;
+class TopBar;
+
+class TableWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    TableWindow(MatchFile file, Clock clock, SheetFonts fonts, TableDialogs dialogs = standardDialogs());
+
+    [[nodiscard]] const MatchFile& file() const { return m_recorder->file(); }
+    void setLook(LookChoice choice);
+    /// Carries out a command as its key does, if it is enabled.
+    void perform(TableCommand command);
+
+Q_SIGNALS:
+    void newMatchAsked();
+    void openMatchAsked();
+    /// Everything that `entry` changed has been painted.
+    void painted(setfolio::EntryNumber entry);
+
+protected:
+    bool event(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void build(SheetFonts fonts);
+    void connectCommands(TableDialogs dialogs);
+    void tellOfFile();
+    void applyLook();
+    void placeBars();
+    void refresh();
+    void showStrip();
+    void showTimeOut();
+    void tick();
+    [[nodiscard]] QString intervalWords() const;
+    void showFailure(const LedgerError& error);
+    void showRecorded(EntryNumber number);
+    [[nodiscard]] Situation situation() const;
+
+    Recorder* m_recorder;
+    TableActions* m_actions = nullptr;
+    Conductor* m_conductor = nullptr;
+    InlineBars* m_bars = nullptr;
+    TopBar* m_top = nullptr;
+    NoticeBand* m_band = nullptr;
+    SheetView* m_sheet = nullptr;
+    Panel* m_panel = nullptr;
+    Deck* m_deck = nullptr;
+    QVBoxLayout* m_column = nullptr;
+    QHBoxLayout* m_upper = nullptr;
+    QTimer m_ticker;
+    EntryLog m_log;
+    QString m_refused;       ///< why the last thing asked for was not recorded
+    EntryNumber m_unpainted; ///< recorded, and on its way to the screen
+    QPalette m_system;
+    LookChoice m_choice = LookChoice::AsSystem;
+    Look m_look = Look::of(Theme::Light, 1);
+};
+
+} // namespace setfolio

@@ -28,6 +28,7 @@ FrameDialog::FrameDialog(const QString& title, const QString& lead, const QStrin
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(10);
     buttons->addLayout(m_foot, 1);
+    m_foot->addStretch(1);
     buttons->addWidget(cancel);
     buttons->addWidget(m_record);
     m_lead->setObjectName(u"lead"_s);
@@ -44,6 +45,10 @@ FrameDialog::FrameDialog(const QString& title, const QString& lead, const QStrin
     column->addLayout(buttons);
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
     connect(m_record, &QPushButton::clicked, this, &QDialog::accept);
+}
+
+void FrameDialog::addToFoot(QWidget* widget, bool wide) {
+    m_foot->insertWidget(m_foot->count() - 1, widget, wide ? 100 : 0);
 }
 
 void FrameDialog::setLead(const QString& lead) {

@@ -21,8 +21,8 @@ protected:
     FrameDialog(const QString& title, const QString& lead, const QString& record, QWidget* parent);
 
     [[nodiscard]] QVBoxLayout* body() const { return m_body; }
-    /// The foot, left of the buttons: for a word about what is still missing, or a button of the dialog's own.
-    [[nodiscard]] QHBoxLayout* foot() const { return m_foot; }
+    /// Puts a word about what is still missing, or a button of the dialog's own, at the left of the foot.
+    void addToFoot(QWidget* widget, bool wide = false);
     [[nodiscard]] QPushButton* recordButton() const { return m_record; }
     void setLead(const QString& lead);
 

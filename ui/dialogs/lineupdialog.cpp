@@ -36,7 +36,7 @@ LineUpDialog::LineUpDialog(const MatchState& state, Team first, QWidget* parent)
     }
     body()->addLayout(row, 1);
     m_missing->setObjectName(u"missing"_s);
-    foot()->addWidget(m_missing, 1);
+    addToFoot(m_missing, true);
     resize(1240, 690);
     allowOrNot();
     (*std::ranges::find(m_panels, first, &LineUpPanel::team))->begin();

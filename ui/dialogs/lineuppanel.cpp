@@ -109,6 +109,12 @@ QLayout* LineUpPanel::makeHead() {
     name->setMinimumWidth(60);
     name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     row->addWidget(name, 1);
+    if (!rosterLiberos(m_state, m_team).empty()) {
+        auto* proposed = pieces::button(tr("Roster’s liberos"), u"rosterLiberos"_s);
+        proposed->setToolTip(tr("Puts in the liberos that the roster marks"));
+        connect(proposed, &QPushButton::clicked, this, &LineUpPanel::fillFromRoster);
+        row->addWidget(proposed);
+    }
     if (const auto earlier = earlierLineUp(m_state, m_team)) {
         auto* again = pieces::button(tr("As in set %1").arg(earlier->set), u"asEarlier"_s);
         again->setToolTip(
@@ -124,6 +130,7 @@ QLayout* LineUpPanel::makeCourt() {
     net->setObjectName(u"net"_s);
     net->setFont(windowFont(12, QFont::DemiBold));
     net->setAlignment(Qt::AlignCenter);
+    net->setFixedHeight(18);
     auto* court = new QGridLayout;
     court->setSpacing(6);
     court->addWidget(net, 0, 0, 1, 3);
@@ -155,14 +162,11 @@ QLayout* LineUpPanel::makeSide() {
         pieces::addField(*column, label, *libero, u"libero%1"_s.arg(count));
         m_liberos.push_back(libero);
     }
-    for (ShirtField* field : m_liberos)
+    std::vector<ShirtField*> fields = m_liberos;
+    fields.push_back(m_captain);
+    for (ShirtField* field : fields) {
         field->setFixedWidth(104);
-    m_captain->setFixedWidth(104);
-    if (!rosterLiberos(m_state, m_team).empty() && !m_liberos.empty()) {
-        auto* proposed = pieces::button(tr("Roster’s"), u"rosterLiberos"_s);
-        proposed->setToolTip(tr("Puts in the liberos that the roster marks"));
-        connect(proposed, &QPushButton::clicked, this, &LineUpPanel::fillFromRoster);
-        column->addWidget(proposed);
+        field->setFont(windowFont(18, QFont::Bold));
     }
     column->addStretch();
     return column;
@@ -238,7 +242,7 @@ void LineUpPanel::showOrder(const LineUp& lineUp) {
         alone.positions.at(place) = ShirtNumber(0);
         const auto slots = servingOrder(m_state, alone);
         const auto slot = std::ranges::find(*slots, ShirtNumber(0)) - slots->begin();
-        m_places.at(place)->setServes(roman(Slot(static_cast<int>(slot) + 1)));
+        m_places.at(place)->setSlot(Slot(static_cast<int>(slot) + 1));
     }
 }
 

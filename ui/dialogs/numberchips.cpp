@@ -17,7 +17,8 @@ namespace {
 
 constexpr int columns = 11;
 constexpr int side = 44;
-constexpr int gap = 5;
+constexpr int gap = 4;
+constexpr int mostRows = 2; ///< beyond, it scrolls
 
 } // namespace
 
@@ -48,7 +49,8 @@ NumberChips::NumberChips(const Roster& roster, QWidget* parent) : QScrollArea(pa
     setFocusPolicy(Qt::NoFocus);
     setProperty("bare", true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    setFixedHeight(2 * side + gap + 2);
+    const int rows = std::clamp((static_cast<int>(m_chips.size()) + columns - 1) / columns, 1, mostRows);
+    setFixedHeight(rows * (side + gap) - gap + 2);
     setObjectName(u"chips"_s);
 }
 

@@ -4,6 +4,7 @@
 
 #include "ui/dialogs/shirtfield.h"
 #include "ui/look/plate.h"
+#include "ui/wording/names.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -18,15 +19,15 @@ namespace setfolio {
 PositionField::PositionField(CourtPosition position, const Roster& roster, QWidget* parent)
     : QFrame(parent),
       m_roster(roster),
-      m_serves(new QLabel),
+      m_slot(new QLabel),
       m_field(new ShirtField(roster)),
       m_name(new QLabel) {
     setObjectName(u"place"_s);
     auto* numeral = new QLabel(QString::number(position.value));
     numeral->setFont(windowFont(13, QFont::Bold));
-    m_serves->setFont(windowFont(12));
-    m_serves->setProperty("secondary", true);
-    m_serves->setAlignment(Qt::AlignRight);
+    m_slot->setFont(windowFont(12));
+    m_slot->setProperty("secondary", true);
+    m_slot->setAlignment(Qt::AlignRight);
     m_field->setObjectName(u"position%1"_s.arg(position.value));
     m_field->setAccessibleName(tr("Number in court position %1").arg(position.value));
     m_field->setFont(windowFont(24, QFont::Bold));
@@ -37,7 +38,7 @@ PositionField::PositionField(CourtPosition position, const Roster& roster, QWidg
     m_name->setMinimumWidth(10);
     auto* head = new QHBoxLayout;
     head->addWidget(numeral);
-    head->addWidget(m_serves, 1);
+    head->addWidget(m_slot, 1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 4, 8, 4);
     column->setSpacing(1);
@@ -47,8 +48,8 @@ PositionField::PositionField(CourtPosition position, const Roster& roster, QWidg
     connect(m_field, &QLineEdit::textChanged, this, &PositionField::showName);
 }
 
-void PositionField::setServes(const QString& words) {
-    m_serves->setText(words);
+void PositionField::setSlot(std::optional<Slot> slot) {
+    m_slot->setText(slot ? tr("slot %1").arg(roman(*slot)) : QString());
 }
 
 void PositionField::showName() {

@@ -8,6 +8,8 @@
 
 #include <QFrame>
 
+#include <optional>
+
 class QLabel;
 
 namespace setfolio {
@@ -21,14 +23,14 @@ public:
     PositionField(CourtPosition position, const Roster& roster, QWidget* parent = nullptr);
 
     [[nodiscard]] ShirtField& field() const { return *m_field; }
-    /// The slot this position serves in, as words; empty while it is not known.
-    void setServes(const QString& words);
+    /// The slot that the number will stand in; none while it is not known.
+    void setSlot(std::optional<Slot> slot);
 
 private:
     void showName();
 
     Roster m_roster;
-    QLabel* m_serves;
+    QLabel* m_slot;
     ShirtField* m_field;
     QLabel* m_name;
 };

@@ -36,8 +36,10 @@ QFrame* scoreRow(const MatchState& state, Team team, const QString& word, int nu
     words->setSpacing(0);
     auto* called = pieces::heading(name.name, 17);
     called->setMinimumWidth(160);
+    words->addStretch();
     words->addWidget(called);
     words->addWidget(pieces::explanation(word));
+    words->addStretch();
     line->addLayout(words, 1);
     auto* points = pieces::heading(QString::number(number), 44);
     points->setFont(windowFont(44, strong ? QFont::Bold : QFont::Medium));

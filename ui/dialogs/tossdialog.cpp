@@ -94,7 +94,9 @@ void TossDialog::chooseServer(Team team) {
 }
 
 void TossDialog::review() {
-    m_verdict->setFindings(judge(m_state, Toss{m_serves.value_or(Team::Home), m_left.value_or(Team::Home)}), m_state);
+    const Findings findings = judge(m_state, Toss{m_serves.value_or(Team::Home), m_left.value_or(Team::Home)});
+    m_verdict->setFindings(findings, m_state);
+    m_verdict->setVisible(!findings.empty());
 }
 
 } // namespace setfolio

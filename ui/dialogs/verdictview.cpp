@@ -41,6 +41,7 @@ VerdictView::VerdictView(QWidget* parent)
     column->setSpacing(6);
     auto* scroll = new QScrollArea;
     scroll->setProperty("bare", true);
+    scroll->setMinimumHeight(54);
     scroll->setWidgetResizable(true);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setFrameShape(QFrame::NoFrame);
@@ -78,6 +79,7 @@ void VerdictView::showSentences(const MatchState& state) {
     QStringList sentences;
     for (const Finding& finding : m_findings)
         sentences << sentence(finding, state);
+    sentences.removeDuplicates();
     m_sentences->setText(sentences.join(u'\n'));
     if (!m_findings.empty()) {
         QAccessibleEvent alert(m_sentences, QAccessible::Alert);

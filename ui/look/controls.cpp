@@ -21,6 +21,10 @@ QString fieldStyle() {
            u"QLineEdit:focus, QComboBox:focus, QTimeEdit:focus, QDateEdit:focus, QPlainTextEdit:focus {"
            u" border: 2px solid @focus; padding: 0 9px; }"
            u"QLineEdit[problem=\"true\"] { border: 2px solid @problem; padding: 0 9px; }"
+           u"QLineEdit:focus, QComboBox:focus, QTimeEdit:focus, QDateEdit:focus, QLineEdit[problem=\"true\"] {"
+           u" min-height: 40px; }"
+           u"QLineEdit[problem=\"true\"]:focus { border: 3px solid @problem; padding: 0 8px; min-height: 38px; }"
+           u"QComboBox::drop-down, QDateEdit::drop-down { border: none; width: 34px; }"
            u"QComboBox QAbstractItemView { background: @button; color: @text; border: 1px solid @edge; }"
            u"QComboBox QAbstractItemView::item { min-height: 44px; }"_s;
 }
@@ -32,9 +36,10 @@ QString buttonStyle() {
            u"QPushButton:pressed { background: @bar; }"
            u"QPushButton:checked { background: @text; color: @ground; border-color: @text; }"
            u"QPushButton[primary=\"true\"] { background: @amber; color: @onAmber; border-color: @onAmber; }"
+           u"QPushButton[primary=\"true\"]:pressed { background: @edge; }"
            u"QPushButton:disabled { background: @ground; color: @secondary; border: 1px dashed @edge; }"
            u"QPushButton:focus { border: 3px solid @focus; padding: 0 14px; min-height: 38px; }"
-           u"QPushButton[chip=\"true\"] { min-height: 0; padding: 0; }"
+           u"QPushButton[chip=\"true\"] { padding: 0; min-width: 42px; }"
            u"QCheckBox, QRadioButton { min-height: 44px; spacing: 10px; }"
            u"QCheckBox::indicator { width: 22px; height: 22px; }"_s;
 }
@@ -48,12 +53,19 @@ QString viewStyle() {
            u"QTableView, QListView, QScrollArea { background: @button; border: 1px solid @edge; border-radius: 7px;"
            u" gridline-color: @rule; selection-background-color: @amber; selection-color: @onAmber; }"
            u"QTableView:focus, QListView:focus { border: 2px solid @focus; }"
+           u"QScrollArea > QWidget > QWidget { background: transparent; }"
+           u"QHeaderView, QTableCornerButton::section { background: @panel; border: none; }"
            u"QHeaderView::section { background: @panel; color: @secondary; border: none;"
            u" border-bottom: 1px solid @edge; padding: 0 8px; font-weight: 600; }"
            u"QFrame#place { background: @court; border: 1px solid @rule; border-radius: 6px; }"
-           u"QLabel#net { color: @secondary; border-bottom: 4px solid @text; }"
+           u"QLabel#net { background: @text; color: @panel; border-radius: 3px; }"
            u"QScrollArea[bare=\"true\"] { background: transparent; border: none; }"
-           u"QScrollArea[bare=\"true\"] > QWidget > QWidget { background: transparent; }"
+           u"QScrollBar:vertical { background: transparent; width: 14px; margin: 0; }"
+           u"QScrollBar:horizontal { background: transparent; height: 14px; margin: 0; }"
+           u"QScrollBar::handle { background: @edge; border: 4px solid transparent; border-radius: 7px; }"
+           u"QScrollBar::handle:vertical { min-height: 40px; } QScrollBar::handle:horizontal { min-width: 40px; }"
+           u"QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }"
+           u"QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }"
            u"QToolTip { background: @panel; color: @text; border: 1px solid @edge; }"_s;
 }
 
@@ -89,9 +101,11 @@ void setProblem(QWidget& control, bool problem) {
     if (control.property("problem").toBool() == problem) {
         return;
     }
+    const QFont font = control.font(); // polishing anew forgets a font that was inherited
     control.setProperty("problem", problem);
     control.style()->unpolish(&control);
     control.style()->polish(&control);
+    control.setFont(font);
 }
 
 } // namespace setfolio

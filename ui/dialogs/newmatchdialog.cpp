@@ -1,0 +1,234 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/dialogs/newmatchdialog.h"
+
+#include "ui/dialogs/matchpage.h"
+#include "ui/dialogs/officialspage.h"
+#include "ui/dialogs/pieces.h"
+#include "ui/dialogs/rostereditor.h"
+#include "ui/dialogs/teampage.h"
+#include "ui/dialogs/twolinebutton.h"
+#include "ui/look/plate.h"
+
+#include <QButtonGroup>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+namespace {
+
+constexpr int railWidth = 214;
+
+} // namespace
+
+NewMatchDialog::NewMatchDialog(const MatchDraft& draft, const QString& folder, const QLocale& locale, QWidget* parent)
+    : FrameDialog(tr("New match"), {}, tr("Start the match"), parent),
+      m_begun(draft),
+      m_folder(folder),
+      m_stack(new QStackedWidget),
+      m_steps(new QButtonGroup(this)),
+      m_said(new QLabel) {
+    makePages(draft, locale);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(20);
+    row->addWidget(makeSteps());
+    row->addWidget(m_stack, 1);
+    body()->addLayout(row, 1);
+    m_said->setObjectName(u"problem"_s);
+    m_said->setProperty("problem", true);
+    m_said->setFont(windowFont(14, QFont::Medium));
+    m_said->setTextFormat(Qt::PlainText);
+    body()->addWidget(m_said);
+    m_said->hide();
+    makeFoot();
+    resize(1240, 690);
+    review();
+    showPage(Match);
+}
+
+QString NewMatchDialog::path() const {
+    if (!m_chosenPath.isEmpty())
+        return m_chosenPath;
+    return freePath(m_folder, fileNameFor(draft().opened), [](const QString& path) { return QFileInfo::exists(path); });
+}
+
+QString NewMatchDialog::sentence(const DraftProblem& problem) {
+    const bool home = problem.team == Team::Home;
+    switch (problem.code) {
+    case DraftProblem::Code::NameMissing:
+        return home ? tr("The home team needs a name.") : tr("The visitors need a name.");
+    case DraftProblem::Code::CodeUnfit:
+        return home ? tr("The home team’s short name needs two to five letters or digits.")
+                    : tr("The visitors’ short name needs two to five letters or digits.");
+    case DraftProblem::Code::SameCode:
+        return tr("Both teams have the same short name: change one of them.");
+    case DraftProblem::Code::Roster:
+        return (home ? tr("Home roster. %1") : tr("Visitors’ roster. %1")).arg(RosterEditor::sentence(problem.roster));
+    }
+    Q_UNREACHABLE();
+}
+
+void NewMatchDialog::accept() {
+    m_tried = true;
+    review();
+    const std::vector<DraftProblem> problems = problemsOf(draft());
+    if (!m_match->isGood())
+        return showPage(Match);
+    if (!problems.empty()) {
+        const Team first = problems.front().team;
+        showPage(first == Team::Home ? Home : Visitors);
+        return m_teams[first]->goToProblem(problems);
+    }
+    if (!QFileInfo::exists(path()))
+        FrameDialog::accept();
+}
+
+MatchDraft NewMatchDialog::draft() const {
+    MatchDraft draft = m_begun;
+    m_match->writeTo(draft);
+    for (const Team team : bothTeams)
+        m_teams[team]->writeTo(draft);
+    draft.officials = m_officials->officials();
+    return draft;
+}
+
+QWidget* NewMatchDialog::makeSteps() {
+    auto* rail = new QWidget;
+    rail->setFixedWidth(railWidth);
+    auto* column = new QVBoxLayout(rail);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(8);
+    const QStringList titles{tr("Match"), tr("Home team"), tr("Visitors"), tr("Officials and crew")};
+    for (int page = 0; page < PageCount; ++page) {
+        auto* step = new TwoLineButton(u"%1  %2"_s.arg(page + 1).arg(titles.at(page)), {});
+        step->setObjectName(u"step%1"_s.arg(page + 1));
+        step->setCheckable(true);
+        step->setToolTip(tr("Alt+%1").arg(page + 1));
+        m_steps->addButton(step, page);
+        m_stepButtons.push_back(step);
+        column->addWidget(step);
+        auto* key = new QShortcut(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + page)), this);
+        connect(key, &QShortcut::activated, this, [this, page] { showPage(page); });
+    }
+    column->addStretch();
+    connect(m_steps, &QButtonGroup::idClicked, this, &NewMatchDialog::showPage);
+    return rail;
+}
+
+void NewMatchDialog::makePages(const MatchDraft& draft, const QLocale& locale) {
+    m_match = new MatchPage(draft, locale);
+    m_match->setObjectName(u"matchPage"_s);
+    m_stack->addWidget(m_match);
+    for (const Team team : bothTeams) {
+        m_teams[team] = new TeamPage(draft, team);
+        m_teams[team]->setObjectName(team == Team::Home ? u"homePage"_s : u"visitorsPage"_s);
+        m_stack->addWidget(m_teams[team]);
+        connect(m_teams[team], &TeamPage::changed, this, &NewMatchDialog::review);
+    }
+    m_officials = new OfficialsPage(draft.officials);
+    m_officials->setObjectName(u"officialsPage"_s);
+    m_stack->addWidget(m_officials);
+    connect(m_match, &MatchPage::changed, this, &NewMatchDialog::review);
+    connect(m_officials, &OfficialsPage::changed, this, &NewMatchDialog::review);
+}
+
+void NewMatchDialog::makeFoot() {
+    auto* other = pieces::button(tr("Other file…"), u"otherFile"_s);
+    m_path = pieces::explanation({});
+    m_path->setObjectName(u"path"_s);
+    m_path->setWordWrap(false);
+    m_path->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_next = pieces::button(tr("Next"), u"next"_s);
+    addToFoot(other);
+    addToFoot(m_path, true);
+    addToFoot(m_next);
+    connect(other, &QPushButton::clicked, this, &NewMatchDialog::askForPath);
+    connect(m_next, &QPushButton::clicked, this, &NewMatchDialog::goOn);
+}
+
+void NewMatchDialog::showPage(int page) {
+    m_steps->button(page)->setChecked(true);
+    m_stack->setCurrentIndex(page);
+    m_stack->currentWidget()->setFocus();
+    const bool last = page == OfficialsList;
+    m_next->setVisible(!last);
+    m_next->setDefault(!last); // Enter goes through the pages, and only on the last one starts the match
+    recordButton()->setDefault(last);
+}
+
+void NewMatchDialog::goOn() {
+    showPage(std::min(m_stack->currentIndex() + 1, static_cast<int>(OfficialsList)));
+}
+
+void NewMatchDialog::askForPath() {
+    QString chosen = QFileDialog::getSaveFileName(this, tr("Keep the match in"), path(), tr("Matches (*.setfolio)"), {},
+                                                  QFileDialog::DontConfirmOverwrite);
+    if (chosen.isEmpty())
+        return;
+    if (!chosen.endsWith(u".setfolio"_s))
+        chosen += u".setfolio"_s;
+    m_chosenPath = chosen;
+    review();
+}
+
+void NewMatchDialog::review() {
+    if (!m_path)
+        return;
+    for (const Team team : bothTeams) {
+        m_teams[team]->setRulebook(m_match->rulebook());
+        m_teams[team]->setOtherCode(m_teams[opponentsOf(team)]->code());
+    }
+    const MatchDraft typed = draft();
+    std::vector<DraftProblem> problems = problemsOf(typed);
+    if (!m_tried) // nobody is told of an empty field before having had the time to fill it
+        std::erase_if(problems, [](const DraftProblem& p) { return p.code != DraftProblem::Code::Roster; });
+    for (const Team team : bothTeams) {
+        const auto count = std::ranges::count(problems, team, &DraftProblem::team);
+        const QString code = m_teams[team]->code();
+        const QString detail = code.isEmpty() ? m_teams[team]->summary() : code + u" · "_s + m_teams[team]->summary();
+        showStep(team == Team::Home ? Home : Visitors, detail, static_cast<int>(count));
+        if (m_tried)
+            m_teams[team]->markProblems(problems);
+    }
+    showStep(Match, typed.opened.competition, m_match->isGood() ? 0 : 1);
+    showStep(OfficialsList, m_officials->summary(), 0);
+    m_said->setText(whatStops(problems));
+    m_said->setVisible(m_tried && !m_said->text().isEmpty());
+    showPath();
+}
+
+QString NewMatchDialog::whatStops(const std::vector<DraftProblem>& problems) const {
+    if (!m_match->isGood())
+        return tr("The scheduled time cannot be read: type it like 18:30 or 6:30 pm, or leave it empty.");
+    if (!problems.empty())
+        return sentence(problems.front());
+    if (QFileInfo::exists(path()))
+        return tr("A file of that name is there already: choose another one.");
+    return {};
+}
+
+void NewMatchDialog::showStep(int page, const QString& detail, int problems) {
+    TwoLineButton* step = m_stepButtons.at(static_cast<std::size_t>(page));
+    step->setDetail(detail);
+    step->setBadge(problems == 0 ? QString() : tr("%n to mend", nullptr, problems));
+}
+
+void NewMatchDialog::showPath() {
+    const QString shown = QDir::toNativeSeparators(path());
+    m_path->setToolTip(shown);
+    m_path->setText(tr("Kept in %1").arg(shown));
+}
+
+} // namespace setfolio

@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// The last page of a new match: referees and crew. Every name may be left out.
+#pragma once
+
+#include "core/match/entry.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QLineEdit;
+
+namespace setfolio {
+
+class OfficialsPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit OfficialsPage(const std::vector<Official>& officials, QWidget* parent = nullptr);
+
+    [[nodiscard]] std::vector<Official> officials() const;
+    [[nodiscard]] QString summary() const;
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    struct Place {
+        Role role;
+        QLineEdit* name;
+    };
+    std::vector<Place> m_places;
+};
+
+} // namespace setfolio

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
-#include <QDirIterator>
+#include <QDir>
 #include <QTest>
 
 class TestResources : public QObject {
@@ -13,18 +13,21 @@ private Q_SLOTS:
 
 void TestResources::whatLiesInTheFolderIsCompiledIn_data() {
     QTest::addColumn<QString>("folder");
-    QTest::newRow("rulebooks") << QStringLiteral("rulebooks");
-    QTest::newRow("schema") << QStringLiteral("schema");
+    QTest::addColumn<QStringList>("patterns");
+    QTest::newRow("rulebooks") << QStringLiteral("rulebooks") << QStringList{QStringLiteral("*.json")};
+    QTest::newRow("schema") << QStringLiteral("schema") << QStringList{QStringLiteral("*.json")};
+    QTest::newRow("demo") << QStringLiteral("demo") << QStringList{QStringLiteral("*.setfolio")};
+    QTest::newRow("icons") << QStringLiteral("icons") << QStringList{QStringLiteral("*.svg"), QStringLiteral("*.png")};
 }
 
 // A linker drops a resource of a static library that nothing names; this notices.
 void TestResources::whatLiesInTheFolderIsCompiledIn() {
     QFETCH(QString, folder);
-    const QStringList pattern{QStringLiteral("*.json")};
+    QFETCH(QStringList, patterns);
     const QDir source(QStringLiteral(SETFOLIO_SOURCE_DIR "/resources/") + folder);
     const QDir compiled(QStringLiteral(":/") + folder);
-    QVERIFY(!source.entryList(pattern, QDir::Files).isEmpty());
-    QCOMPARE(compiled.entryList(pattern, QDir::Files), source.entryList(pattern, QDir::Files));
+    QVERIFY(!source.entryList(patterns, QDir::Files).isEmpty());
+    QCOMPARE(compiled.entryList(patterns, QDir::Files), source.entryList(patterns, QDir::Files));
 }
 
 QTEST_GUILESS_MAIN(TestResources)

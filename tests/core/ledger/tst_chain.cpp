@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/ledger/jsonline.h"
 #include "tests/core/ledger/everykind.h"
+#include "tests/core/ledger/ondisk.h"
 #include "tests/support/arbitraryentries.h"
 #include "tests/support/tryoften.h"
 
@@ -34,11 +35,6 @@ private Q_SLOTS:
 namespace {
 
 const QString everyKindFile = QStringLiteral(SETFOLIO_SOURCE_DIR "/tests/data/ledger/every-kind.setfolio");
-
-QByteArray contentOf(const QString& path) {
-    QFile file(path);
-    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
-}
 
 } // namespace
 

@@ -177,7 +177,10 @@ void LineUpPanel::addToOrder(ShirtField* field) {
     m_order.push_back(field);
     connect(field, &ShirtField::filled, this, [this, place] { goOn(place, 1); });
     connect(field, &ShirtField::emptiedBack, this, [this, place] { goOn(place, -1); });
-    connect(field, &ShirtField::entered, this, [this, place] { m_current = place; });
+    connect(field, &ShirtField::entered, this, [this, place] {
+        m_current = place;
+        showUsed();
+    });
     connect(field, &QLineEdit::textChanged, this, &LineUpPanel::review);
 }
 
@@ -215,10 +218,17 @@ void LineUpPanel::review() {
     m_verdict->setFindings(findings, m_state);
     markFields(findings);
     showOrder(typed);
+    showUsed();
+    Q_EMIT changed();
+}
+
+void LineUpPanel::showUsed() {
+    if (m_order[m_current] == m_captain) // she is one of those who have been named already
+        return m_chips->setUsed({});
+    const LineUp typed = lineUp();
     std::vector<ShirtNumber> used(typed.positions.begin(), typed.positions.end());
     used.insert(used.end(), typed.liberos.begin(), typed.liberos.end());
     m_chips->setUsed(used);
-    Q_EMIT changed();
 }
 
 void LineUpPanel::markFields(const Findings& findings) {

@@ -60,6 +60,7 @@ private:
     void pick(ShirtNumber number);
     void goOn(std::size_t from, int step);
     void review();
+    void showUsed();
     void markFields(const Findings& findings);
     void showOrder(const LineUp& lineUp);
 

@@ -11,8 +11,8 @@
 
 namespace setfolio {
 
-/// The object, if the line is one: UTF-8 without a byte-order mark (in strings it must be escaped), no member twice in any
-/// object, no lone surrogate in any string or member name.
+/// The object, if the line is one: UTF-8 without a byte-order mark (in strings it must be escaped), no member twice in
+/// any object, no lone surrogate in any string or member name.
 [[nodiscard]] std::optional<QJsonObject> objectOfLine(const QByteArray& line);
 /// An object, or a string, as a line would have it: without any space.
 [[nodiscard]] QByteArray compactJson(const QJsonObject& json);

@@ -18,8 +18,14 @@ private Q_SLOTS:
     void anEntryIsWrittenAsTheFormatSays();
     void whatMayBeLeftOutIsTakenAsItsAbsenceSays_data();
     void whatMayBeLeftOutIsTakenAsItsAbsenceSays();
-    void whatIsNoEntryIsRefusedByItsMember_data();
-    void whatIsNoEntryIsRefusedByItsMember();
+    void aMemberThatIsAmissIsNamed_data();
+    void aMemberThatIsAmissIsNamed();
+    void aListThatIsAmissIsNamedToTheElement_data();
+    void aListThatIsAmissIsNamedToTheElement();
+    void aStringThatIsAmissIsNamed_data();
+    void aStringThatIsAmissIsNamed();
+    void anOpeningThatIsAmissIsNamed_data();
+    void anOpeningThatIsAmissIsNamed();
     void stringsMayBeAsLongAsTheLimitAndNoLonger_data();
     void stringsMayBeAsLongAsTheLimitAndNoLonger();
     void aRulebookMayBeNamedByItsId();
@@ -41,6 +47,26 @@ const QByteArray opened =
 
 QByteArray openedWith(const QByteArray& members) {
     return opened.chopped(1) + ',' + members + '}';
+}
+
+void refusals() {
+    QTest::addColumn<QByteArray>("json");
+    QTest::addColumn<EntryJsonError::Code>("code");
+    QTest::addColumn<QString>("member");
+}
+
+void row(const QByteArray& json, EntryJsonError::Code code, const char* member) {
+    QTest::addRow("%s", json.constData()) << json << code << QString::fromUtf8(member);
+}
+
+void isRefused() {
+    QFETCH(QByteArray, json);
+    QFETCH(EntryJsonError::Code, code);
+    QFETCH(QString, member);
+    const auto read = entryFromJson(parse(json));
+    QVERIFY(!read.has_value());
+    QCOMPARE(read.error().member, member);
+    QCOMPARE(read.error().code, code);
 }
 
 } // namespace
@@ -129,14 +155,9 @@ void TestEntryJson::whatMayBeLeftOutIsTakenAsItsAbsenceSays() {
     QVERIFY(full == entryFromJson(parse(without)));
 }
 
-void TestEntryJson::whatIsNoEntryIsRefusedByItsMember_data() {
-    QTest::addColumn<QByteArray>("json");
-    QTest::addColumn<EntryJsonError::Code>("code");
-    QTest::addColumn<QString>("member");
+void TestEntryJson::aMemberThatIsAmissIsNamed_data() {
+    refusals();
     using enum EntryJsonError::Code;
-    const auto row = [](const QByteArray& json, EntryJsonError::Code code, const char* member) {
-        QTest::addRow("%s", json.constData()) << json << code << QString::fromUtf8(member);
-    };
     // clang-format off
     row(R"({})",                                                         MissingMember, "kind");
     row(R"({"kind":5})",                                                 WrongType,     "kind");
@@ -156,6 +177,20 @@ void TestEntryJson::whatIsNoEntryIsRefusedByItsMember_data() {
     row(R"({"kind":"substitution","team":"home","in":1e99,"out":1})",    WrongType,     "in");
     row(R"({"kind":"substitution","team":"home","in":4294967297,"out":1})", OutOfRange, "in");
     row(R"({"kind":"substitution","team":"home","in":1})",               MissingMember, "out");
+    row(R"({"kind":"strike","entry":0})",                                OutOfRange,    "entry");
+    row(R"({"kind":"strike","entry":100001})",                           OutOfRange,    "entry");
+    row(R"({"kind":"strike"})",                                          MissingMember, "entry");
+    // clang-format on
+}
+
+void TestEntryJson::aMemberThatIsAmissIsNamed() {
+    isRefused();
+}
+
+void TestEntryJson::aListThatIsAmissIsNamedToTheElement_data() {
+    refusals();
+    using enum EntryJsonError::Code;
+    // clang-format off
     row(R"({"kind":"line-up","team":"home","positions":[1,2,3,4,5]})",   OutOfRange,    "positions");
     row(R"({"kind":"line-up","team":"home","positions":[1,2,3,4,5,6,7]})", OutOfRange,  "positions");
     row(R"({"kind":"line-up","team":"home","positions":[1,2,3,4,5,"6"]})", WrongType,   "positions.5");
@@ -171,14 +206,23 @@ void TestEntryJson::whatIsNoEntryIsRefusedByItsMember_data() {
     row(R"({"kind":"roster","team":"home"})",                            MissingMember, "players");
     row(R"({"kind":"officials","officials":[{"role":"umpire"}]})",       OutOfRange,    "officials.0.role");
     row(R"({"kind":"officials","officials":[{"name":"A"}]})",            MissingMember, "officials.0.role");
+    row(R"({"kind":"roster","team":"home","players":[],"coach":"a\nb"})", OutOfRange,   "coach");
+    // clang-format on
+}
+
+void TestEntryJson::aListThatIsAmissIsNamedToTheElement() {
+    isRefused();
+}
+
+void TestEntryJson::aStringThatIsAmissIsNamed_data() {
+    refusals();
+    using enum EntryJsonError::Code;
+    // clang-format off
     row(R"({"kind":"set-started","at":"24:00"})",                        OutOfRange,    "at");
     row(R"({"kind":"set-started","at":"8:05"})",                         OutOfRange,    "at");
     row(R"({"kind":"set-started","at":"08:05:00"})",                     OutOfRange,    "at");
     row(R"({"kind":"set-started","at":""})",                             OutOfRange,    "at");
     row(R"({"kind":"set-started","at":805})",                            WrongType,     "at");
-    row(R"({"kind":"strike","entry":0})",                                OutOfRange,    "entry");
-    row(R"({"kind":"strike","entry":100001})",                           OutOfRange,    "entry");
-    row(R"({"kind":"strike"})",                                          MissingMember, "entry");
     row(R"({"kind":"remark"})",                                          MissingMember, "text");
     row(R"({"kind":"remark","text":"\u0007"})",                          OutOfRange,    "text");
     row(R"({"kind":"remark","text":"\u0000"})",                          OutOfRange,    "text");
@@ -187,7 +231,17 @@ void TestEntryJson::whatIsNoEntryIsRefusedByItsMember_data() {
     row(R"({"kind":"remark","text":"\u0085"})",                          OutOfRange,    "text");
     row(R"({"kind":"remark","text":"\ud800"})",                          OutOfRange,    "text");
     row(R"({"kind":"remark","text":"\udc00\ud800"})",                    OutOfRange,    "text");
-    row(R"({"kind":"roster","team":"home","players":[],"coach":"a\nb"})", OutOfRange,   "coach");
+    // clang-format on
+}
+
+void TestEntryJson::aStringThatIsAmissIsNamed() {
+    isRefused();
+}
+
+void TestEntryJson::anOpeningThatIsAmissIsNamed_data() {
+    refusals();
+    using enum EntryJsonError::Code;
+    // clang-format off
     row(R"({"kind":"match-opened","best-of":5,"rulebook":"high-school"})", MissingMember, "teams");
     row(R"({"kind":"match-opened","best-of":5,"rulebook":"high-school","teams":{"home":{}}})", MissingMember, "teams.visitors");
     row(R"({"kind":"match-opened","best-of":5,"rulebook":"high-school","teams":{"home":{"code":"NINELONGS"},"visitors":{}}})", OutOfRange, "teams.home.code");
@@ -207,14 +261,8 @@ void TestEntryJson::whatIsNoEntryIsRefusedByItsMember_data() {
     // clang-format on
 }
 
-void TestEntryJson::whatIsNoEntryIsRefusedByItsMember() {
-    QFETCH(QByteArray, json);
-    QFETCH(EntryJsonError::Code, code);
-    QFETCH(QString, member);
-    const auto read = entryFromJson(parse(json));
-    QVERIFY(!read.has_value());
-    QCOMPARE(read.error().member, member);
-    QCOMPARE(read.error().code, code);
+void TestEntryJson::anOpeningThatIsAmissIsNamed() {
+    isRefused();
 }
 
 void TestEntryJson::stringsMayBeAsLongAsTheLimitAndNoLonger_data() {

@@ -101,7 +101,7 @@ def bad_entries():
             yield f"{kind} without {member}", without(listed[kind], member)
     yield "a ledger's number", {**remark, "seq": 2}
     yield "a ledger's digest", {**remark, "digest": "0" * 64}
-    yield "a third team", {**listed["rally-won"], "by": "guests"}
+    yield "a third team", {**listed["rally-won"], "by": "them"}
     yield "a team in capitals", {**listed["time-out"], "team": "Home"}
     for number in (-1, 100, 1.5, "4", None):
         yield f"shirt {number}", {**listed["substitution"], "in": number}

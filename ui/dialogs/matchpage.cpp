@@ -2,14 +2,13 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/matchpage.h"
 
+#include "ui/dialogs/dropfields.h"
 #include "ui/dialogs/pieces.h"
 #include "ui/dialogs/rulebookview.h"
 #include "ui/dialogs/timefield.h"
 #include "ui/wording/rulebookwords.h"
 
 #include <QButtonGroup>
-#include <QComboBox>
-#include <QDateEdit>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -66,11 +65,7 @@ void MatchPage::makeFields(const MatchDraft& draft, const QLocale& locale) {
     m_number->setText(draft.opened.matchNumber);
     m_venue = pieces::lineEdit();
     m_venue->setText(draft.opened.venue);
-    m_date = new QDateEdit(draft.opened.date);
-    m_date->setLocale(locale);
-    m_date->setDisplayFormat(
-        locale.dateFormat(QLocale::ShortFormat).replace(u"yyyy"_s, u"yy"_s).replace(u"yy"_s, u"yyyy"_s));
-    m_date->setCalendarPopup(true);
+    m_date = new DateField(draft.opened.date, locale);
     m_date->setMinimumWidth(170);
     m_time = new TimeField(draft.opened.scheduled, locale, true);
     for (QLineEdit* field : {m_competition, m_division, m_number, m_venue, static_cast<QLineEdit*>(m_time)})
@@ -106,7 +101,7 @@ QWidget* MatchPage::makeRulebook() {
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(10);
-    m_choice = new QComboBox;
+    m_choice = new ChoiceField;
     for (const Rulebook& rulebook : m_rulebooks)
         m_choice->addItem(titleOf(rulebook));
     m_bestOf = new QButtonGroup(this);

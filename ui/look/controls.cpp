@@ -82,10 +82,19 @@ QString controlStyle(Theme theme) {
     const Colours& colours = coloursOf(theme);
     QString style = viewStyle() + fieldStyle() + buttonStyle();
     const std::pair<QLatin1String, QColor> names[] = {
-        {"@amber"_L1, amber()},       {"@onAmber"_L1, onAmber()},       {"@ground"_L1, colours.ground},
-        {"@bar"_L1, colours.bar},     {"@panel"_L1, colours.panel},     {"@button"_L1, colours.button},
-        {"@text"_L1, colours.text},   {"@edge"_L1, colours.edge},       {"@rule"_L1, colours.rule},
-        {"@focus"_L1, colours.focus}, {"@problem"_L1, colours.problem}, {"@secondary"_L1, colours.secondary},
+        {"@amber"_L1, amber()},
+        {"@onAmber"_L1, onAmber()},
+        {"@ground"_L1, colours.ground},
+        {"@bar"_L1, colours.bar},
+        {"@panel"_L1, colours.panel},
+        {"@button"_L1, colours.button},
+        {"@text"_L1, colours.text},
+        {"@edge"_L1, colours.edge},
+        {"@rule"_L1, colours.rule},
+        {"@court"_L1, colours.court},
+        {"@focus"_L1, colours.focus},
+        {"@problem"_L1, colours.problem},
+        {"@secondary"_L1, colours.secondary},
     };
     for (const auto& [name, colour] : names) {
         style.replace(name, colour.name());

@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/print/paperwork.h"
+
+#include "ui/sheet/paint.h"
+
+#include <QPageLayout>
+#include <QPainter>
+#include <QPrinter>
+
+#include <algorithm>
+
+namespace setfolio {
+
+namespace {
+
+constexpr double mmPerInch = 25.4;
+
+void paintOn(QPainter& painter, const QPrinter& printer, const Page& page) {
+    painter.save();
+    const double pixels = printer.resolution() / mmPerInch;
+    painter.scale(pixels, pixels);
+    paint(page, painter, {});
+    painter.restore();
+}
+
+} // namespace
+
+void setUp(QPrinter& printer, PaperSize paper) {
+    const QPageSize size(paper == PaperSize::Letter ? QPageSize::Letter : QPageSize::A4);
+    QPageLayout layout(size, QPageLayout::Landscape, QMarginsF(), QPageLayout::Millimeter);
+    layout.setMode(QPageLayout::FullPageMode);
+    printer.setPageLayout(layout);
+    printer.setFullPage(true);
+}
+
+std::optional<PaperSize> paperIn(const QPrinter& printer) {
+    switch (printer.pageLayout().pageSize().id()) {
+    case QPageSize::Letter:
+        return PaperSize::Letter;
+    case QPageSize::A4:
+        return PaperSize::A4;
+    default: // Qt knows a hundred more, which the sheet has no drawing for
+        return std::nullopt;
+    }
+}
+
+std::vector<Page> pagesInRange(const QPrinter& printer, const std::vector<Page>& pages) {
+    const int count = static_cast<int>(pages.size());
+    const int first = printer.fromPage() == 0 ? 1 : std::min(printer.fromPage(), count);
+    const int last = printer.toPage() == 0 ? count : std::clamp(printer.toPage(), first, count);
+    return {pages.begin() + first - 1, pages.begin() + last};
+}
+
+bool printPages(QPrinter& printer, const std::vector<Page>& pages) {
+    if (pages.empty())
+        return false;
+    QPainter painter;
+    if (!painter.begin(&printer))
+        return false;
+    const int copies = printer.supportsMultipleCopies() ? 1 : std::max(1, printer.copyCount());
+    bool begun = false;
+    for (int copy = 0; copy < copies; ++copy) {
+        for (const Page& page : pagesInRange(printer, pages)) {
+            if (begun && !printer.newPage())
+                return false;
+            begun = true;
+            paintOn(painter, printer, page);
+        }
+    }
+    return painter.end() && printer.printerState() != QPrinter::Error;
+}
+
+tl::expected<void, PdfFileError> savePdf(const QString& path, const std::vector<Page>& pages, const PdfInfo& info,
+                                         const FileCalls& calls) {
+    const auto bytes = pdfOf(pages, info);
+    if (!bytes)
+        return tl::unexpected(PdfFileError(bytes.error()));
+    if (const auto written = writeWholeFile(path, *bytes, calls); !written)
+        return tl::unexpected(PdfFileError(written.error()));
+    return {};
+}
+
+} // namespace setfolio

@@ -1,0 +1,318 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/print/preview.h"
+
+#include "ui/dialogs/pieces.h"
+#include "ui/look/controls.h"
+#include "ui/print/pageview.h"
+#include "ui/print/paperwork.h"
+#include "ui/print/sheetpages.h"
+#include "ui/wording/errorwords.h"
+
+#include <QButtonGroup>
+#include <QDir>
+#include <QFileDialog>
+#include <QFrame>
+#include <QGridLayout>
+#include <QLabel>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QPushButton>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+namespace {
+
+constexpr int sideWidth = 268;
+constexpr int setsInARow = 5;
+
+QPushButton* toggle(const QString& text, const QString& name) {
+    auto* button = pieces::button(text, name);
+    button->setCheckable(true);
+    return button;
+}
+
+QPushButton* small(const QString& text, const QString& name, const QString& called) {
+    auto* button = pieces::button(text, name);
+    button->setProperty("chip", true);
+    button->setFixedWidth(targetHeight);
+    button->setAccessibleName(called);
+    button->setToolTip(called);
+    return button;
+}
+
+QLabel* head(const QString& text) {
+    auto* label = pieces::explanation(text);
+    label->setContentsMargins(0, 6, 0, 0);
+    return label;
+}
+
+} // namespace
+
+Preview::Preview(const MatchRecord& record, const SheetFonts& fonts, const PreviewOptions& options, QWidget* parent)
+    : QDialog(parent),
+      m_record(record),
+      m_sheet{.fonts = fonts, .paper = usualPaper(options.locale), .locale = options.locale},
+      m_options(options),
+      m_sets(options.sets),
+      m_view(new PageView),
+      m_setButtons(new QButtonGroup(this)),
+      m_paperButtons(new QButtonGroup(this)) {
+    setWindowTitle(tr("Print"));
+    setWindowFlag(Qt::WindowMaximizeButtonHint);
+    dress(*this);
+    if (m_sets.empty())
+        std::ranges::copy(printableSets(record), std::inserter(m_sets, m_sets.end()));
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(16, 16, 16, 16);
+    row->setSpacing(16);
+    row->addWidget(makeSide());
+    row->addWidget(m_view, 1);
+    connect(m_view, &PageView::changed, this, &Preview::showWhere);
+    addKeys();
+    resize(1300, 700);
+    compose();
+    m_view->setFocus();
+}
+
+bool Preview::saveTo(const QString& path) {
+    return save(path, m_view->pages());
+}
+
+bool Preview::printOn(QPrinter& printer) {
+    // another paper may have been chosen for the printer; the drawing is made for it, never scaled to it
+    if (const auto paper = paperIn(printer); paper && *paper != m_sheet.paper)
+        choosePaper(*paper);
+    if (printer.outputFormat() == QPrinter::PdfFormat && !printer.outputFileName().isEmpty())
+        return save(
+            printer.outputFileName(),
+            pagesInRange(printer, m_view->pages())); // our own writer tells of a full disk, the printer's does not
+    setUp(printer, m_sheet.paper);
+    const bool printed = printPages(printer, m_view->pages());
+    if (printed)
+        say(tr("Sent to %1.").arg(printer.printerName()), false);
+    else
+        say(tr("The printer %1 did not take the sheets: look whether it is ready, or save them as a PDF.")
+                .arg(printer.printerName()),
+            true);
+    return printed;
+}
+
+QWidget* Preview::makeSide() {
+    auto* side = new QWidget;
+    side->setFixedWidth(sideWidth);
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(6);
+    column->addWidget(pieces::heading(tr("Print"), 22));
+    addSets(*column);
+    addPapers(*column);
+    addTurning(*column);
+    addZoom(*column);
+    column->addStretch();
+    addWaysOut(*column);
+    return side;
+}
+
+void Preview::addSets(QBoxLayout& column) {
+    column.addWidget(head(tr("Sets")));
+    m_setButtons->setExclusive(false);
+    auto* grid = new QGridLayout;
+    grid->setSpacing(6);
+    int place = 0;
+    for (const int number : printableSets(m_record)) {
+        auto* button = toggle(QString::number(number), u"set%1"_s.arg(number));
+        button->setProperty("chip", true);
+        button->setAccessibleName(tr("Set %1").arg(number));
+        button->setChecked(m_sets.contains(number));
+        m_setButtons->addButton(button, number);
+        grid->addWidget(button, place / setsInARow, place % setsInARow);
+        ++place;
+    }
+    column.addLayout(grid);
+    m_allSets = pieces::button(tr("All sets"), u"allSets"_s);
+    m_allSets->setVisible(place > 1);
+    column.addWidget(m_allSets);
+    connect(m_setButtons, &QButtonGroup::idClicked, this, &Preview::chooseSets);
+    connect(m_allSets, &QPushButton::clicked, this, [this] {
+        for (QAbstractButton* button : m_setButtons->buttons())
+            button->setChecked(true);
+        chooseSets();
+    });
+}
+
+void Preview::addPapers(QBoxLayout& column) {
+    column.addWidget(head(tr("Paper")));
+    auto* row = new QHBoxLayout;
+    row->setSpacing(6);
+    auto* letter = toggle(tr("Letter"), u"letter"_s);
+    auto* a4 = toggle(tr("A4"), u"a4"_s);
+    m_paperButtons->addButton(letter, static_cast<int>(PaperSize::Letter));
+    m_paperButtons->addButton(a4, static_cast<int>(PaperSize::A4));
+    row->addWidget(letter);
+    row->addWidget(a4);
+    column.addLayout(row);
+    m_paperButtons->button(static_cast<int>(m_sheet.paper))->setChecked(true);
+    connect(m_paperButtons, &QButtonGroup::idClicked, this,
+            [this](int id) { choosePaper(static_cast<PaperSize>(id)); });
+}
+
+void Preview::addTurning(QBoxLayout& column) {
+    column.addWidget(head(tr("Page")));
+    auto* row = new QHBoxLayout;
+    row->setSpacing(6);
+    m_back = small(u"‹"_s, u"back"_s, tr("Page before"));
+    m_forward = small(u"›"_s, u"forward"_s, tr("Next page"));
+    m_where = new QLabel;
+    m_where->setObjectName(u"where"_s);
+    m_where->setAlignment(Qt::AlignCenter);
+    row->addWidget(m_back);
+    row->addWidget(m_where, 1);
+    row->addWidget(m_forward);
+    column.addLayout(row);
+    connect(m_back, &QPushButton::clicked, this, [this] { m_view->setCurrent(m_view->current() - 1); });
+    connect(m_forward, &QPushButton::clicked, this, [this] { m_view->setCurrent(m_view->current() + 1); });
+}
+
+void Preview::addZoom(QBoxLayout& column) {
+    column.addWidget(head(tr("View")));
+    auto* row = new QHBoxLayout;
+    row->setSpacing(6);
+    auto* smaller = small(u"−"_s, u"smaller"_s, tr("Smaller"));
+    auto* larger = small(u"+"_s, u"larger"_s, tr("Larger"));
+    m_scale = new QLabel;
+    m_scale->setObjectName(u"scale"_s);
+    m_scale->setAlignment(Qt::AlignCenter);
+    row->addWidget(smaller);
+    row->addWidget(m_scale, 1);
+    row->addWidget(larger);
+    column.addLayout(row);
+    m_whole = toggle(tr("Whole page"), u"wholePage"_s);
+    m_wide = toggle(tr("Page width"), u"pageWidth"_s);
+    auto* fits = new QHBoxLayout;
+    fits->setSpacing(6);
+    for (QPushButton* button : {m_whole, m_wide}) {
+        button->setProperty("chip", true);
+        fits->addWidget(button);
+    }
+    column.addLayout(fits);
+    connect(smaller, &QPushButton::clicked, this, [this] { m_view->zoom(-1); });
+    connect(larger, &QPushButton::clicked, this, [this] { m_view->zoom(1); });
+    connect(m_whole, &QPushButton::clicked, this, [this] { m_view->setFit(PageView::Fit::WholePage); });
+    connect(m_wide, &QPushButton::clicked, this, [this] { m_view->setFit(PageView::Fit::PageWidth); });
+}
+
+void Preview::addWaysOut(QBoxLayout& column) {
+    m_said = new QLabel;
+    m_said->setObjectName(u"said"_s);
+    m_said->setTextFormat(Qt::PlainText);
+    m_said->setWordWrap(true);
+    column.addWidget(m_said);
+    auto* print = pieces::button(tr("Print…"), u"print"_s);
+    makePrimary(*print);
+    auto* save = pieces::button(tr("Save as PDF…"), u"savePdf"_s);
+    auto* close = pieces::button(tr("Close"), u"close"_s);
+    for (QPushButton* button : {print, save, close})
+        column.addWidget(button);
+    connect(print, &QPushButton::clicked, this, &Preview::askForPrinter);
+    connect(save, &QPushButton::clicked, this, &Preview::askForPdf);
+    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+}
+
+void Preview::addKeys() {
+    const auto key = [this](const QKeySequence& keys, auto act) {
+        connect(new QShortcut(keys, this), &QShortcut::activated, this, act);
+    };
+    key(QKeySequence::Print, [this] { askForPrinter(); });
+    key(QKeySequence::Save, [this] { askForPdf(); });
+    key(QKeySequence::ZoomIn, [this] { m_view->zoom(1); });
+    key(QKeySequence(Qt::CTRL | Qt::Key_Equal), [this] { m_view->zoom(1); });
+    key(QKeySequence::ZoomOut, [this] { m_view->zoom(-1); });
+    key(QKeySequence(Qt::CTRL | Qt::Key_0), [this] { m_view->setFit(PageView::Fit::WholePage); });
+}
+
+void Preview::chooseSets() {
+    std::set<int> chosen;
+    for (QAbstractButton* button : m_setButtons->buttons()) {
+        if (button->isChecked())
+            chosen.insert(m_setButtons->id(button));
+    }
+    if (chosen.empty()) { // nothing to print is no choice: the last one stays
+        for (const int number : m_sets)
+            m_setButtons->button(number)->setChecked(true);
+        return;
+    }
+    m_sets = std::move(chosen);
+    compose();
+}
+
+void Preview::choosePaper(PaperSize paper) {
+    m_sheet.paper = paper;
+    m_paperButtons->button(static_cast<int>(paper))->setChecked(true);
+    compose();
+}
+
+void Preview::compose() {
+    m_view->setPages(pagesOf(m_record, m_sets, m_sheet));
+    say({}, false);
+}
+
+void Preview::showWhere() {
+    const int count = static_cast<int>(m_view->pages().size());
+    m_where->setText(tr("%1 of %2").arg(m_view->current() + 1).arg(count));
+    m_back->setEnabled(m_view->current() > 0);
+    m_forward->setEnabled(m_view->current() + 1 < count);
+    m_scale->setText(tr("%1 %").arg(qRound(100 * m_view->scale())));
+    m_whole->setChecked(m_view->fit() == PageView::Fit::WholePage);
+    m_wide->setChecked(m_view->fit() == PageView::Fit::PageWidth);
+}
+
+void Preview::askForPdf() {
+    const QString proposed = QDir(m_options.folder).filePath(pdfName(m_record, m_sets));
+    QString path = QFileDialog::getSaveFileName(this, tr("Save as PDF"), proposed, tr("PDF (*.pdf)"));
+    if (path.isEmpty())
+        return;
+    if (!path.endsWith(u".pdf"_s, Qt::CaseInsensitive))
+        path += u".pdf"_s;
+    saveTo(path);
+}
+
+void Preview::askForPrinter() {
+    QPrinter printer(QPrinter::HighResolution);
+    setUp(printer, m_sheet.paper);
+    printer.setDocName(pdfName(m_record, m_sets).chopped(4));
+    printer.setFromTo(1, static_cast<int>(m_view->pages().size()));
+    QPrintDialog dialog(&printer, this);
+    dialog.setWindowTitle(tr("Print"));
+    dialog.setOption(QAbstractPrintDialog::PrintPageRange);
+    dialog.setMinMax(1, static_cast<int>(m_view->pages().size()));
+    if (dialog.exec() == QDialog::Accepted)
+        printOn(printer);
+}
+
+bool Preview::save(const QString& path, const std::vector<Page>& pages) {
+    const auto saved = savePdf(path, pages, pdfInfoOf(m_record, m_options.utcNow()), m_options.calls);
+    if (saved) {
+        say(tr("Saved: %1").arg(QDir::toNativeSeparators(path)), false);
+        return true;
+    }
+    if (const auto* file = std::get_if<FileError>(&saved.error()))
+        say(sentence(*file), true);
+    else
+        say(tr("The PDF could not be made: nothing was saved."), true);
+    return false;
+}
+
+void Preview::say(const QString& sentence, bool problem) {
+    m_said->setText(sentence);
+    m_said->setVisible(!sentence.isEmpty());
+    setProblem(*m_said, problem);
+}
+
+} // namespace setfolio

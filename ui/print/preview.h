@@ -1,0 +1,82 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// The preview: the sheets as they will be printed, and the way to the printer or into a PDF.
+#pragma once
+
+#include "core/ledger/filecalls.h"
+#include "core/record/record.h"
+#include "ui/sheet/compose.h"
+
+#include <QDateTime>
+#include <QDialog>
+#include <QLocale>
+
+#include <functional>
+#include <set>
+
+class QBoxLayout;
+class QButtonGroup;
+class QLabel;
+class QPrinter;
+class QPushButton;
+
+namespace setfolio {
+
+class PageView;
+
+struct PreviewOptions {
+    QLocale locale;                    ///< of dates and times, and the paper to begin with
+    QString folder;                    ///< where a PDF is saved unless another place is chosen
+    std::set<int> sets;                ///< the sets to begin with; all when empty
+    std::function<QDateTime()> utcNow; ///< the time that is written into a PDF
+    FileCalls calls = systemCalls();   ///< a test lets the disk fill up
+};
+
+class Preview : public QDialog {
+    Q_OBJECT
+
+public:
+    Preview(const MatchRecord& record, const SheetFonts& fonts, const PreviewOptions& options,
+            QWidget* parent = nullptr);
+
+    /// Saves what is shown; how it went is said in the window. False on an error.
+    bool saveTo(const QString& path);
+    /// Prints what is shown on a printer that has been chosen; how it went is said in the window. False on an error.
+    bool printOn(QPrinter& printer);
+
+private:
+    [[nodiscard]] QWidget* makeSide();
+    void addSets(QBoxLayout& column);
+    void addPapers(QBoxLayout& column);
+    void addZoom(QBoxLayout& column);
+    void addTurning(QBoxLayout& column);
+    void addWaysOut(QBoxLayout& column);
+    void addKeys();
+    void chooseSets();
+    void choosePaper(PaperSize paper);
+    void compose();
+    void showWhere();
+    void askForPdf();
+    void askForPrinter();
+    bool save(const QString& path, const std::vector<Page>& pages);
+    void say(const QString& sentence, bool problem);
+
+    MatchRecord m_record;
+    SheetOptions m_sheet;
+    PreviewOptions m_options;
+    std::set<int> m_sets;
+    PageView* m_view;
+    QButtonGroup* m_setButtons;
+    QButtonGroup* m_paperButtons;
+    QPushButton* m_allSets = nullptr;
+    QPushButton* m_whole = nullptr;
+    QPushButton* m_wide = nullptr;
+    QPushButton* m_back = nullptr;
+    QPushButton* m_forward = nullptr;
+    QLabel* m_scale = nullptr;
+    QLabel* m_where = nullptr;
+    QLabel* m_said = nullptr;
+};
+
+} // namespace setfolio

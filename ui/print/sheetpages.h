@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// What is printed: the pages of the chosen sets, the paper that is usual in a country, and the name of the PDF.
+#pragma once
+
+#include "core/record/record.h"
+#include "ui/sheet/compose.h"
+#include "ui/sheet/pdf.h"
+
+#include <QDateTime>
+#include <QLocale>
+
+#include <set>
+#include <vector>
+
+namespace setfolio {
+
+/// The numbers of the sets that there is a sheet of: those begun; set 1, to be filled by pen, where none has begun.
+[[nodiscard]] std::vector<int> printableSets(const MatchRecord& record);
+
+/// The pages of the chosen sets, in order.
+[[nodiscard]] std::vector<Page> pagesOf(const MatchRecord& record, const std::set<int>& sets,
+                                        const SheetOptions& options);
+
+/// Letter in the countries where it is the usual paper, else A4 (Unicode CLDR, territory information: paper size).
+[[nodiscard]] PaperSize usualPaper(const QLocale& locale);
+
+/// "2026-10-10-SAL-QRL.pdf"; of one set alone "2026-10-10-SAL-QRL-set-2.pdf".
+[[nodiscard]] QString pdfName(const MatchRecord& record, const std::set<int>& sets);
+
+[[nodiscard]] PdfInfo pdfInfoOf(const MatchRecord& record, const QDateTime& created);
+
+} // namespace setfolio

@@ -115,7 +115,7 @@ void Conductor::redo() {
 
 void Conductor::print() {
     m_bars.dismiss();
-    m_dialogs.print(&m_window, m_recorder.file().record());
+    m_dialogs.print(&m_window, m_recorder.file());
 }
 
 void Conductor::attempt(const Entry& entry) {

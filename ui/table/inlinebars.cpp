@@ -73,7 +73,7 @@ void InlineBars::arrange(InlineBar& bar) {
     const QSize needed = bar.layout()->minimumSize();
     const int width = std::max(m_middle.width(), needed.width());
     const int height = std::max(m_middle.height(), needed.height());
-    bar.setGeometry(m_middle.center().x() - width / 2, m_middle.bottom() + 1 - height, width, height);
+    bar.setGeometry(m_middle.left() + (m_middle.width() - width) / 2, m_middle.bottom() + 1 - height, width, height);
     bar.raise();
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/sheetview.h"
 
+#include "ui/sheet/hit.h"
 #include "ui/sheet/paint.h"
 #include "ui/sheet/palette.h"
 #include "ui/table/draw.h"
@@ -31,21 +32,6 @@ constexpr double bandTop = 18;
 constexpr double bandHeight = 134;
 constexpr double rung = 4.9;
 constexpr int rungsInBand = 25; ///< beyond this the band follows the score
-
-std::vector<QRectF> changedRects(const Page& before, const Page& after) {
-    std::vector<QRectF> rects;
-    const auto differs = [](const Page& page, const Page& other) {
-        std::vector<QRectF> found;
-        for (const Item& item : page.items)
-            if (std::ranges::find(other.items, item) == other.items.end())
-                found.push_back(boundingBox(item));
-        return found;
-    };
-    rects = differs(before, after);
-    const auto more = differs(after, before);
-    rects.insert(rects.end(), more.begin(), more.end());
-    return rects;
-}
 
 const SetRecord* recordOf(const MatchRecord& record, int set) {
     const auto found = std::ranges::find(record.sets, set, &SetRecord::number);

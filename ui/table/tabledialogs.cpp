@@ -5,6 +5,9 @@
 #include "ui/dialogs/lineupdialog.h"
 #include "ui/dialogs/setdialogs.h"
 #include "ui/dialogs/tossdialog.h"
+#include "ui/print/preview.h"
+
+#include <QFileInfo>
 
 namespace setfolio {
 
@@ -19,7 +22,7 @@ std::optional<Answer> answerOf(Dialog&& dialog) {
 
 } // namespace
 
-TableDialogs standardDialogs() {
+TableDialogs standardDialogs(const SheetFonts& fonts, const Clock& clock) {
     TableDialogs dialogs;
     dialogs.toss = [](QWidget* parent, const MatchState& state) { return answerOf(TossDialog(state, parent)); };
     dialogs.lineUp = [](QWidget* parent, const MatchState& state, Team team) {
@@ -35,6 +38,13 @@ TableDialogs standardDialogs() {
     };
     dialogs.closeMatch = [](QWidget* parent, const MatchState& state) {
         return answerOf(MatchCloseDialog(state, QLocale(), parent));
+    };
+    dialogs.print = [fonts, clock](QWidget* parent, const MatchFile& file) {
+        PreviewOptions options;
+        options.locale = QLocale();
+        options.folder = QFileInfo(file.ledger().path()).absolutePath();
+        options.utcNow = clock.utc;
+        Preview(file.record(), fonts, options, parent).exec();
     };
     return dialogs;
 }

@@ -4,7 +4,9 @@
 /// The dialogs that the table asks for an entry. A test hands in its own answers.
 #pragma once
 
-#include "core/record/record.h"
+#include "core/record/matchfile.h"
+#include "ui/sheet/fonts.h"
+#include "ui/table/clock.h"
 
 #include <QString>
 #include <QTime>
@@ -29,10 +31,10 @@ struct TableDialogs {
     std::function<std::vector<Answer>(QWidget*, const MatchState&, Team first)> lineUp; ///< of one team or of both
     std::function<std::optional<Answer>(QWidget*, const MatchState&, QTime now)> setEnd;
     std::function<std::optional<Answer>(QWidget*, const MatchState&)> closeMatch;
-    std::function<void(QWidget*, const MatchRecord&)> print;
+    std::function<void(QWidget*, const MatchFile&)> print;
 };
 
-/// Those of ui/dialogs and ui/print.
-[[nodiscard]] TableDialogs standardDialogs();
+/// Those of ui/dialogs and ui/print. A PDF is first offered to the folder of the match file.
+[[nodiscard]] TableDialogs standardDialogs(const SheetFonts& fonts, const Clock& clock);
 
 } // namespace setfolio

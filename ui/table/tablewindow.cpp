@@ -37,6 +37,9 @@ constexpr int ticksEvery = 200;      ///< milliseconds
 
 } // namespace
 
+TableWindow::TableWindow(MatchFile file, const Clock& clock, const SheetFonts& fonts)
+    : TableWindow(std::move(file), clock, fonts, standardDialogs(fonts, clock)) {}
+
 TableWindow::TableWindow(MatchFile file, Clock clock, SheetFonts fonts, TableDialogs dialogs)
     : m_recorder(new Recorder(std::move(file), std::move(clock), this)),
       m_system(QApplication::palette()) {
@@ -109,6 +112,7 @@ void TableWindow::build(SheetFonts fonts) {
     m_column->addLayout(m_upper, 1);
     m_column->addWidget(m_deck);
     setCentralWidget(ground);
+    ground->setFocus(Qt::OtherFocusReason);
     m_bars = new InlineBars(*m_recorder, *ground);
 }
 
@@ -186,8 +190,8 @@ void TableWindow::refresh() {
     m_panel->setState(state, view, now);
     m_panel->setLog(m_log, state);
     m_sheet->setRecord(file().record(), state.set().number);
-    m_top->setTitle(matchTitle(state));
-    setWindowTitle(matchTitle(state));
+    m_top->setTitle(tableTitle(state));
+    setWindowTitle(tableTitle(state));
     showStrip();
     showTimeOut();
     tick();
@@ -237,7 +241,7 @@ QString TableWindow::intervalWords() const {
     if (!began)
         return {};
     const qint64 left = state.rulebook().intervalSeconds - began->secsTo(m_recorder->clock().utc());
-    return clockWord(static_cast<int>(std::max<qint64>(0, left)));
+    return intervalWord(static_cast<int>(std::max<qint64>(0, left)));
 }
 
 void TableWindow::showFailure(const LedgerError& error) {

@@ -34,7 +34,9 @@ class TableWindow : public QMainWindow {
     Q_OBJECT
 
 public:
-    TableWindow(MatchFile file, Clock clock, SheetFonts fonts, TableDialogs dialogs = standardDialogs());
+    /// With the dialogs of the program.
+    TableWindow(MatchFile file, const Clock& clock, const SheetFonts& fonts);
+    TableWindow(MatchFile file, Clock clock, SheetFonts fonts, TableDialogs dialogs);
 
     [[nodiscard]] const MatchFile& file() const { return m_recorder->file(); }
     void setLook(LookChoice choice);

@@ -50,6 +50,8 @@ public:
     void setLook(const Look& look);
     void setView(const TimeOutView& view);
     void setElapsed(int seconds);
+    [[nodiscard]] const TimeOutView& view() const { return m_view; }
+    [[nodiscard]] int elapsed() const { return m_elapsed; }
 
 Q_SIGNALS:
     void closed();

@@ -110,7 +110,7 @@ QString matchLine(const MatchState& state) {
                  codeOf(state, Team::Visitors)});
 }
 
-QString matchTitle(const MatchState& state) {
+QString tableTitle(const MatchState& state) {
     const QString set =
         fill(Table::tr("Set %1, best of %2"), {number(state.set().number), number(state.opened->bestOf)});
     const QString& competition = state.opened->competition;
@@ -141,6 +141,10 @@ QString thenServes(const QString& code, ShirtNumber shirt) {
 
 QString clockWord(int seconds) {
     return QStringLiteral("%1:%2").arg(seconds / 60).arg(seconds % 60, 2, 10, QLatin1Char('0'));
+}
+
+QString intervalWord(int seconds) {
+    return fill(Table::tr("Interval %1"), {clockWord(seconds)});
 }
 
 QString savedAt(QTime time) {

@@ -34,7 +34,7 @@ enum class AreaCall : std::uint8_t { None, LineUpAwaited, LineUpStands, WinsTheR
 /// "Set 2 of at most 5   SAL 1–0 QRL in sets".
 [[nodiscard]] QString matchLine(const MatchState& state);
 /// "Estuary and Uplands Schools League · Set 2, best of 5".
-[[nodiscard]] QString matchTitle(const MatchState& state);
+[[nodiscard]] QString tableTitle(const MatchState& state);
 
 // in the panel
 
@@ -45,6 +45,7 @@ enum class AreaCall : std::uint8_t { None, LineUpAwaited, LineUpStands, WinsTheR
 [[nodiscard]] QString slotWord(Slot slot);                                 ///< "slot IV"
 [[nodiscard]] QString thenServes(const QString& code, ShirtNumber number); ///< "then SAL 15"
 [[nodiscard]] QString clockWord(int seconds);                              ///< "0:43"
+[[nodiscard]] QString intervalWord(int seconds);                           ///< "Interval 2:31"
 
 // about the file
 

@@ -1,0 +1,153 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/wording/commandwords.h"
+
+#include "ui/wording/fill.h"
+#include "ui/wording/findingwords.h"
+
+#include <QCoreApplication>
+#include <QDir>
+
+namespace setfolio {
+
+namespace {
+
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(setfolio::CommandWords)
+};
+
+// clang-format off
+QString pattern(UsageError::Code code) {
+    using enum UsageError::Code;
+    switch (code) {
+    case UnknownOption:  return Say::tr("There is no option %1 here. A file of that name is written ./%1.");
+    case RepeatedOption: return Say::tr("The option %1 is given twice: give it once.");
+    case MissingValue:   return Say::tr("The option %1 needs a value after it.");
+    case UnknownPaper:   return Say::tr("There is no paper %1: choose letter or a4.");
+    case UnknownFormat:  return Say::tr("A match cannot be exported as %1: choose json.");
+    case MissingOption:  return Say::tr("The option %1 is missing.");
+    case MissingFile:    return Say::tr("%1 needs to be told which file.");
+    case TooManyFiles:   return Say::tr("%1 is one file too many here.");
+    }
+    Q_UNREACHABLE();
+}
+// clang-format on
+
+QString shown(const QString& path) {
+    return QDir::toNativeSeparators(path);
+}
+
+/// The counts without a plural of their own: "Entries: 312, findings: 3."
+QString counts(int entries, int findings) {
+    return findings == 0
+               ? fill(Say::tr("Entries: %1."), {QString::number(entries)})
+               : fill(Say::tr("Entries: %1, findings: %2."), {QString::number(entries), QString::number(findings)});
+}
+
+} // namespace
+
+QString sentence(const UsageError& error) {
+    return fill(pattern(error.code), {error.word});
+}
+
+QString seeHelp() {
+    return Say::tr("setfolio --help lists the commands.");
+}
+
+QString helpText() {
+    return Say::tr(
+        "Setfolio keeps the score sheet of a volleyball match.\n"
+        "\n"
+        "setfolio [FILE]                          open the window, at the match in FILE\n"
+        "setfolio print FILE... --to PDF          print the sheets of all sets of all FILEs into one PDF\n"
+        "               [--paper letter|a4]       on this paper; letter if none is named\n"
+        "setfolio check FILE...                   say whether each FILE is whole and lawful\n"
+        "setfolio enter LIST --to FILE            judge a list of entries and write it as a new match file\n"
+        "setfolio export FILE --as json           write what stands on the sheets as JSON,\n"
+        "               [--to PATH]               to PATH, or else to standard output\n"
+        "setfolio --help                          this text\n"
+        "setfolio --version                       name and version\n"
+        "\n"
+        "A LIST holds one entry a line, each a JSON object; - is standard input. An existing match file is never\n"
+        "overwritten. Words after -- are files, even if they begin with -. Only the window needs a screen.\n"
+        "\n"
+        "It ends with one of these codes; of several, with the highest:\n"
+        "  0   done; the file is whole and lawful\n"
+        "  1   done, and something was found against the rulebook; or there is no match in the file yet\n"
+        "  2   the file is damaged, altered or cut short; or a line of the list cannot be recorded\n"
+        "  64  the command was not understood\n"
+        "  66  a file cannot be opened\n"
+        "  69  there is no screen for the window, or the sheet's typeface is not installed\n"
+        "  73  a file cannot be made\n"
+        "  74  a file cannot be written to its end\n"
+        "\n"
+        "Rules differ by state and league, and the referee is right.\n");
+}
+
+QString findingLine(const QString& path, int line, const EntryFinding& finding, const MatchState& state) {
+    QString text =
+        fill(Say::tr("%1, line %2: %3"), {shown(path), QString::number(line), sentence(finding.finding, state)});
+    const QString source = state.opened ? sourceOf(finding.finding, state.rulebook()) : QString();
+    if (!source.isEmpty())
+        text += QStringLiteral(" [%1]").arg(source);
+    if (finding.overruled)
+        text +=
+            u' ' + (finding.overruled->isEmpty() ? Say::tr("The referee let it stand.")
+                                                 : fill(Say::tr("The referee let it stand: %1"), {*finding.overruled}));
+    return text;
+}
+
+QString wholeFile(const QString& path, int entries, int findings) {
+    const QString pattern = findings == 0 ? Say::tr("%1: whole and lawful. %2") : Say::tr("%1: whole. %2");
+    return fill(pattern, {shown(path), counts(entries, findings)});
+}
+
+QString damagedFile(const QString& path, const QString& why) {
+    return fill(Say::tr("%1: damaged or altered. %2"), {shown(path), why});
+}
+
+QString tornFile(const QString& path, const QString& why) {
+    return fill(Say::tr("%1: cut short. %2"), {shown(path), why});
+}
+
+QString written(const QString& path, int entries, int findings) {
+    return fill(Say::tr("%1: written. %2"), {shown(path), counts(entries, findings)});
+}
+
+QString listFault(const QString& path, int line, const QString& why) {
+    return line == 0 ? fill(Say::tr("%1: %2"), {shown(path), why})
+                     : fill(Say::tr("%1, line %2: %3"), {shown(path), QString::number(line), why});
+}
+
+QString standardInput() {
+    return Say::tr("standard input");
+}
+
+QString holdsNoMatch(const QString& path) {
+    return fill(Say::tr("%1 holds no match yet: open one in it first."), {shown(path)});
+}
+
+QString sheetsNotDrawn(const QString& path) {
+    return fill(Say::tr("%1 is not written: the sheets could not be drawn. Print each match by itself."),
+                {shown(path)});
+}
+
+QString pagesWritten(const QString& path, int pages) {
+    return fill(Say::tr("%1: written. Pages: %2."), {shown(path), QString::number(pages)});
+}
+
+QString standardOutputFailed() {
+    return Say::tr("Standard output cannot be written to its end: what was said there is not whole.");
+}
+
+QString noScreen() {
+    return Say::tr("There is no screen to open the window on. The commands print, check, enter and export need none: "
+                   "setfolio --help lists them.");
+}
+
+QString typefaceMissing(const QString& family, const QString& package) {
+    return fill(Say::tr("The sheet's typeface %1 is not installed in all its weights: install the package %2."),
+                {family, package});
+}
+
+} // namespace setfolio

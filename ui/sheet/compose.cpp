@@ -24,9 +24,9 @@ public:
         m_cells = cellsOf(measure, m_scene);
         m_rungs = rungsOf(m_scene.set);
         m_flow = flowOf();
-        m_remarks = remarkLines(measure, m_scene);
         const int sheets = static_cast<int>(m_flow.pages.size());
-        const int all = sheets + remarkPages(m_remarks.size(), sheets);
+        m_remarks = planRemarks(measure, m_scene, sheets);
+        const int all = sheets + m_remarks.pages;
         std::vector<Page> pages;
         for (int number = 1; number <= all; ++number)
             pages.push_back(number <= sheets ? sheetPage({number, all}) : remarksPage({number, all}));
@@ -48,6 +48,7 @@ private:
         const auto index = static_cast<std::size_t>(number.number - 1);
         Draft draft(m_scene.options.fonts);
         drawHeader(draft, m_scene, number);
+        drawScore(draft, m_scene);
         for (const Team team : bothTeams)
             drawBlock(draft, m_scene, team, m_cells, m_flow, m_flow.pages[index]);
         drawLadder(draft, m_scene, m_rungs[std::min(index, m_rungs.size() - 1)]);
@@ -61,6 +62,7 @@ private:
     [[nodiscard]] Page remarksPage(PageNumber number) {
         Draft draft(m_scene.options.fonts);
         drawHeader(draft, m_scene, number);
+        drawScore(draft, m_scene);
         drawRemarksPage(draft, m_remarks);
         drawOfficials(draft, m_scene);
         drawResult(draft, m_scene);
@@ -81,7 +83,7 @@ private:
     Cells m_cells;
     std::vector<Rungs> m_rungs;
     Flow m_flow;
-    RemarkLines m_remarks;
+    RemarkPlan m_remarks;
 };
 
 } // namespace

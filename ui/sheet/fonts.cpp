@@ -53,16 +53,41 @@ QRectF inkOf(const QGlyphRun& run) {
     return ink;
 }
 
+/// Inter draws a colon or a dash between figures with a glyph of its own, which no character of the font stands for: a
+/// PDF could not be searched for it. The run with the characters' own glyphs; how much wider it is, in pixels.
+double useOwnGlyphs(QGlyphRun& run, const QString& words) {
+    QList<quint32> glyphs = run.glyphIndexes();
+    const QList<quint32> own = run.rawFont().glyphIndexesForString(words);
+    if (own.size() != glyphs.size() || own == glyphs)
+        return 0;
+    QList<QPointF> places = run.positions();
+    double wider = 0;
+    for (qsizetype i = 0; i < glyphs.size(); ++i) {
+        places[i].rx() += wider;
+        if (own.at(i) == glyphs.at(i) || own.at(i) == 0)
+            continue;
+        const QList<QPointF> advances = run.rawFont().advancesForGlyphIndexes({glyphs.at(i), own.at(i)});
+        wider += advances.at(1).x() - advances.at(0).x();
+        glyphs[i] = own.at(i);
+    }
+    run.setGlyphIndexes(glyphs);
+    run.setPositions(places);
+    return wider;
+}
+
 void takeLine(const QTextLine& line, ShapedText& text) {
     const QPointF origin(line.naturalTextRect().left(), line.ascent());
-    QRectF ink;
-    for (const QGlyphRun& run : line.glyphRuns()) {
+    for (const QGlyphRun& run : line.glyphRuns())
         text.runs += atOrigin(run, origin);
-        ink |= inkOf(text.runs.constLast());
-    }
+    double width = line.naturalTextWidth();
+    if (text.runs.size() == 1)
+        width += useOwnGlyphs(text.runs.front(), text.text);
+    QRectF ink;
+    for (const QGlyphRun& run : text.runs)
+        ink |= inkOf(run);
     const double em = ShapedText::pixels;
     text.ink = QRectF(ink.x() / em, ink.y() / em, ink.width() / em, ink.height() / em);
-    text.advance = line.naturalTextWidth() / em - text.tracking;
+    text.advance = width / em - text.tracking;
 }
 
 ShapedText shaped(const QString& words, FontWeight weight, double tracking) {

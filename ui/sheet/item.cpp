@@ -4,12 +4,27 @@
 
 #include "core/match/entry.h"
 
+#include <cmath>
+#include <tuple>
+
 namespace setfolio {
 
 namespace {
 
 QRectF grown(const QRectF& rect, double by) {
     return rect.adjusted(-by, -by, by, by);
+}
+
+/// A line with flat ends is no longer than from end to end.
+QRectF boxOf(const LineShape& line) {
+    const QRectF ends = QRectF(line.from, line.to).normalized();
+    const double half = line.stroke.width / 2;
+    const double length = std::hypot(ends.width(), ends.height());
+    if (line.stroke.round || length == 0)
+        return grown(ends, half);
+    const double across = half * ends.height() / length;
+    const double down = half * ends.width() / length;
+    return ends.adjusted(-across, -down, across, down);
 }
 
 } // namespace
@@ -43,7 +58,7 @@ QRectF boundingBox(const Item& item) {
     return std::visit(
         Overloaded{
             [](const TextShape& text) { return text.ink(); },
-            [](const LineShape& line) { return grown(QRectF(line.from, line.to).normalized(), line.stroke.width / 2); },
+            [](const LineShape& line) { return boxOf(line); },
             [](const RectShape& rect) { return grown(rect.rect, rect.outline.width / 2); },
             [](const RingShape& ring) {
                 const QPointF corner(ring.radius, ring.radius);

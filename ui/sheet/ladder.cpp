@@ -12,6 +12,8 @@ namespace {
 constexpr double axis = 250.5;
 constexpr double railWidth = 8.7;
 constexpr double dashPitch = 1.5;
+constexpr double rungsTop = ladderTop + 0.15; // clear of the heavy rule above them
+constexpr double ringLine = 0.77;             ///< of the line in a term: figures stand clear of it
 
 /// +1 for what lies right of the axis, -1 for its mirror image.
 constexpr double handOf(Team team) {
@@ -33,7 +35,7 @@ public:
         : m_draft(draft),
           m_scene(scene),
           m_rungs(rungs),
-          m_pitch((ladderBottom - ladderTop) / rungs.count),
+          m_pitch((ladderBottom - rungsTop) / rungs.count),
           m_points(m_pitch > 4.5 ? 7.9 : 6.4) {}
 
     void head();
@@ -43,14 +45,13 @@ public:
 
 private:
     [[nodiscard]] Tag tag(ItemRole role, std::optional<Team> team = {}) const { return {Zone::Ladder, role, team, {}}; }
-    [[nodiscard]] double bottomOf(int total) const { return ladderTop + m_pitch * (total - m_rungs.first + 1); }
+    [[nodiscard]] double bottomOf(int total) const { return rungsTop + m_pitch * (total - m_rungs.first + 1); }
     [[nodiscard]] double centreOf(int total) const { return bottomOf(total) - m_pitch / 2; }
     [[nodiscard]] int last() const { return m_rungs.first + m_rungs.count - 1; }
-    void score(Team team);
     void point(Team team, const RunningPoint& point);
     void ring(const Tag& tag, QPointF centre, const InkStyle& ink);
     void slash(const Tag& tag, QPointF centre, const InkStyle& ink);
-    void triangle(const Tag& tag, QPointF centre, const InkStyle& ink);
+    void triangle(const Tag& tag, QPointF centre, int total, const InkStyle& ink);
     void number(const Tag& tag, QPointF centre, int total, const InkStyle& ink, double points);
 
     Draft& m_draft;
@@ -60,24 +61,13 @@ private:
     double m_points;
 };
 
-void LadderPen::score(Team team) {
-    const bool lost = m_scene.set.result && m_scene.set.result->winner != team;
-    const TextStyle style{23, lost ? FontWeight::Medium : FontWeight::Bold, soot, TextAlign::Centre};
-    m_draft.text({Zone::LadderHead, ItemRole::Score, team, {}}, {axis + handOf(team) * 6.75, 13.3},
-                 QString::number(m_scene.set.score[team]), style);
-}
-
 void LadderPen::head() {
     const Tag head{Zone::LadderHead, ItemRole::Label, {}, {}};
     for (const Team team : bothTeams) {
-        const Tag plate{Zone::LadderHead, ItemRole::Plate, team, {}};
-        drawPlate(m_draft, plate, {team == Team::Home ? ladderLeft : axis, 0, 13.5, 5}, m_scene.name(team), 8.5);
-        score(team);
         const double room = 2 * (ladderRight - axis - 11.1);
         m_draft.fitted(head, {opponentsCentre(team), 17.4}, words(SheetLabel::Opponents),
                        TextStyle(labelStyle).centred(), room);
     }
-    m_draft.ruleDown(head.as(ItemRole::Rule), axis, 6.4, 14.6, 0.2, rule);
     m_draft.fitted(head, {axis, 17.4}, words(SheetLabel::Points), TextStyle(labelStyle).centred(), 2 * railWidth);
     m_draft.ruleAcross({Zone::Ladder, ItemRole::Rule, {}, {}}, ladderLeft, ladderRight, ladderTop, 0.5, soot);
 }
@@ -124,8 +114,7 @@ void LadderPen::point(Team team, const RunningPoint& point) {
         slash(entry.as(ItemRole::RunningSlash), centre, ink);
         break;
     case RunningMark::Triangle:
-        triangle(entry, centre, ink);
-        number(entry, centre + QPointF(0, m_pitch * 0.235), point.total, ink, m_pitch > 4.5 ? 6.6 : 6.0);
+        triangle(entry, centre, point.total, ink);
         break;
     }
     m_draft.textAt(entry.as(ItemRole::RunningOpponents), {opponentsCentre(team), centre.y()},
@@ -141,7 +130,7 @@ void LadderPen::number(const Tag& tag, QPointF centre, int total, const InkStyle
 
 void LadderPen::ring(const Tag& tag, QPointF centre, const InkStyle& ink) {
     const double diameter = std::min(4.7, m_pitch - 0.18);
-    const double width = 0.84 * ink.line * diameter / 4.7;
+    const double width = ringLine * ink.line * diameter / 4.7;
     const double radius = (diameter - width) / 2;
     m_draft.ring(tag, centre, radius, strokeRound(ink, width, radius, dashPitch));
 }
@@ -151,12 +140,14 @@ void LadderPen::slash(const Tag& tag, QPointF centre, const InkStyle& ink) {
     m_draft.line(tag, line.p1(), line.p2(), strokeAlong(ink, ink.slash, line.length(), dashPitch));
 }
 
-void LadderPen::triangle(const Tag& tag, QPointF centre, const InkStyle& ink) {
+void LadderPen::triangle(const Tag& tag, QPointF centre, int total, const InkStyle& ink) {
     const double height = m_pitch - 0.2;
-    const double width = 0.84 * ink.line * height / 4.7;
+    const double width = 0.6 * ink.line * height / 4.7; // its figures have the least room
+    const double points = m_pitch > 4.5 ? 6.6 : smallestPoints;
     const QPointF bottom = centre + QPointF(0, height / 2);
-    m_draft.polygon(tag.as(ItemRole::RunningMark), triangleWithin(bottom, 1.42 * height, height, width), ink, width,
-                    dashPitch);
+    m_draft.polygon(tag.as(ItemRole::RunningMark), triangleWithin(bottom, m_pitch > 4.5 ? 8.0 : 7.3, height, width),
+                    ink, width, dashPitch);
+    number(tag, bottom - QPointF(0, width + 0.06 * height + halfCap(points)), total, ink, points);
 }
 
 /// Nothing can be added to a score that is final: a rule under its last number and a line through the rest.
@@ -168,7 +159,7 @@ void LadderPen::closeOff(Team team) {
         return;
     const Tag close = tag(ItemRole::CloseOff, team);
     const bool here = reached >= m_rungs.first - 1;
-    const double top = here ? bottomOf(reached) : ladderTop;
+    const double top = here ? bottomOf(reached) : rungsTop;
     if (here)
         m_draft.ruleAcross(close, axis, railOuter(team), top, 0.55, soot);
     if (reached < last())
@@ -187,6 +178,17 @@ std::vector<Rungs> rungsOf(const SetRecord& set) {
     while (pages.back().first + roomy - 1 < most)
         pages.push_back({pages.back().first + roomy, roomy});
     return pages;
+}
+
+void drawScore(Draft& draft, const Scene& scene) {
+    for (const Team team : bothTeams) {
+        const Tag tag{Zone::LadderHead, ItemRole::Score, team, {}};
+        drawPlate(draft, tag, {team == Team::Home ? ladderLeft : axis, 0, 13.5, 5}, scene.name(team), 8.5);
+        const bool lost = scene.set.result && scene.set.result->winner != team;
+        draft.text(tag, {axis + handOf(team) * 6.75, 13.3}, QString::number(scene.set.score[team]),
+                   {23, lost ? FontWeight::Medium : FontWeight::Bold, soot, TextAlign::Centre});
+    }
+    draft.ruleDown({Zone::LadderHead, ItemRole::Rule, {}, {}}, axis, 6.4, 14.6, 0.2, rule);
 }
 
 void drawLadder(Draft& draft, const Scene& scene, Rungs rungs) {

@@ -11,94 +11,138 @@ constexpr double signersLeft = 108, signersRight = 133;
 constexpr double signatureLeft = 135, signatureRight = 162;
 constexpr double othersLeft = 165, right = 190;
 
-/// An official of the sheet, named or not: a place without a name is filled in by pen.
-struct Place {
-    Role role = Role::Scorer;
-    int number = 0; ///< among several of the role
-    QString name;
-};
+constexpr double firstDown = 7.5; ///< baselines of the others' lines, from the top of the foot
+constexpr double linesHeight = 23.8;
+constexpr double groupGap = 1.25; ///< before a role, in lines
+constexpr double leastPitch = 2.2;
 
 QString nameOf(const std::vector<Official>& officials, Role role) {
     const auto found = std::ranges::find(officials, role, &Official::role);
-    return found == officials.end() ? QString() : found->name;
+    return found == officials.end() ? QString() : found->name.simplified();
 }
 
-std::vector<Place> othersOf(const std::vector<Official>& officials) {
-    std::vector<Place> places;
-    for (const Role role : {Role::AssistantScorer, Role::Timer, Role::LineJudge}) {
-        std::vector<Place> found;
-        for (const Official& official : officials)
-            if (official.role == role)
-                found.push_back({role, static_cast<int>(found.size()) + 1, official.name});
-        const std::size_t usual = role == Role::LineJudge ? 2 : 1;
-        while (found.size() < usual)
-            found.push_back({role, static_cast<int>(found.size()) + 1, {}});
-        if (found.size() == 1)
-            found.front().number = 0;
-        places.insert(places.end(), found.begin(), found.end());
-    }
-    return places;
+/// A name in lines of 6 pt: one or, where it is very long, two.
+QStringList linesOf(const Draft& draft, const QString& name, double room) {
+    const TextStyle small{smallestPoints, FontWeight::Medium};
+    const QString first = wrapped(draft, name, small, room).value(0);
+    if (first.size() == name.size())
+        return {name};
+    return {first, shortened(draft, name.mid(first.size()).trimmed(), small, room)};
 }
 
-struct NameSpace {
-    double left = 0;
-    double room = 0;
-    double points = 0;   ///< of a name that fits
-    double baseline = 0; ///< of a name on one line
-    double twoLines = 0; ///< of the first of two lines
-    double linePitch = 2.4;
-};
-
-/// A name on one line, smaller if need be; a very long one on two.
-void drawName(Draft& draft, const QString& name, const NameSpace& space) {
+void drawSigner(Draft& draft, double top, const QString& role, const QString& name) {
     const Tag tag = foot.as(ItemRole::OfficialName);
-    const TextStyle style{space.points, FontWeight::Medium};
-    const TextStyle small = style.sized(smallestPoints);
-    QStringList lines = wrapped(draft, name, small, space.room);
-    if (lines.size() < 2) {
-        draft.fitted(tag, {space.left, space.baseline}, name.simplified(), style, space.room);
-        return;
-    }
-    const QString second = QStringList(lines.mid(1)).join(u' ');
-    draft.text(tag, {space.left, space.twoLines}, lines.front(), small);
-    draft.text(tag, {space.left, space.twoLines + space.linePitch}, shortened(draft, second, small, space.room), small);
+    const double room = signersRight - signersLeft;
+    draft.fitted(foot, {signersLeft, top + 8.2}, role, labelStyle, room);
+    const QStringList lines = linesOf(draft, name, room);
+    if (lines.size() == 1)
+        draft.fitted(tag, {signersLeft, top + 12.1}, name, {7.8, FontWeight::Medium}, room);
+    else
+        for (qsizetype i = 0; i < lines.size(); ++i)
+            draft.text(tag, {signersLeft, top + 11.0 + 2.4 * double(i)}, lines.at(i),
+                       {smallestPoints, FontWeight::Medium});
+    draft.ruleAcross(foot.as(ItemRole::SignatureLine), signatureLeft, signatureRight, top + 13.2, 0.2, soot);
 }
 
 void drawSigners(Draft& draft, const std::vector<Official>& officials) {
     double top = footTop;
     for (const Role role : {Role::FirstReferee, Role::SecondReferee, Role::Scorer}) {
-        draft.fitted(foot, {signersLeft, top + 8.2}, roleWords(role, 0), labelStyle, signersRight - signersLeft);
-        drawName(draft, nameOf(officials, role),
-                 {signersLeft, signersRight - signersLeft, 7.8, top + 12.1, top + 11.0, 2.4});
-        draft.ruleAcross(foot.as(ItemRole::SignatureLine), signatureLeft, signatureRight, top + 13.2, 0.2, soot);
+        drawSigner(draft, top, roleWords(role, 0), nameOf(officials, role));
         if (role != Role::Scorer)
             draft.ruleAcross(foot.as(ItemRole::Rule), signersLeft, signersRight, top + 14.4, 0.15, paleRule);
         top += 9.2;
     }
 }
 
-void drawOthers(Draft& draft, std::vector<Place> others) {
-    constexpr std::size_t most = 6;
-    const std::size_t left = others.size() > most ? others.size() - most : 0;
-    others.resize(others.size() - left);
-    const bool close = others.size() > 4;
-    const double pitch = close ? 27.6 / static_cast<double>(others.size()) : 6.9;
-    double baseline = footTop + 7.5;
-    for (const Place& place : others) {
-        draft.fitted(foot, {othersLeft, baseline}, roleWords(place.role, place.number), labelStyle, right - othersLeft);
-        if (close)
-            draft.fitted(foot.as(ItemRole::OfficialName), {othersLeft, baseline + 2.3}, place.name,
-                         {6.4, FontWeight::Medium}, right - othersLeft);
-        else
-            drawName(draft, place.name, {othersLeft, right - othersLeft, 7.4, baseline + 3.1, baseline + 2.3, 2.2});
-        if (place.name.isEmpty())
-            draft.ruleAcross(foot.as(ItemRole::Rule), othersLeft, right, baseline + (close ? 2.6 : 4.0), 0.15,
-                             paleRule);
-        baseline += pitch;
+/// A line of the list of those who do not sign.
+struct Line {
+    enum class Kind : std::uint8_t { Role, Name, PartOfName, Empty };
+    Kind kind = Kind::Role;
+    QString text;
+};
+using Lines = std::vector<Line>;
+
+/// A role and who holds it; a place without a name is filled in by pen.
+struct Group {
+    QString role;
+    QStringList names;
+};
+
+std::vector<Group> groupsOf(const std::vector<Official>& officials) {
+    std::vector<Group> groups;
+    for (const Role role : {Role::AssistantScorer, Role::Timer, Role::LineJudge}) {
+        QStringList names;
+        for (const Official& official : officials)
+            if (official.role == role)
+                names += official.name.simplified();
+        const qsizetype usual = role == Role::LineJudge ? 2 : 1;
+        while (names.size() < usual)
+            names += QString();
+        if (names.size() > usual) {
+            groups.push_back({role == Role::LineJudge ? words(SheetLabel::LineJudges) : roleWords(role, 0), names});
+            continue;
+        }
+        for (qsizetype i = 0; i < names.size(); ++i)
+            groups.push_back({roleWords(role, usual > 1 ? int(i) + 1 : 0), {names.at(i)}});
     }
-    if (left > 0)
-        draft.text(foot, {right, footTop + 3.4}, moreOfficials(static_cast<int>(left)),
-                   TextStyle(labelStyle).fromRight());
+    return groups;
+}
+
+Lines linesOf(const Draft& draft, const std::vector<Group>& groups, bool wrap) {
+    Lines lines;
+    for (const Group& group : groups) {
+        lines.push_back({Line::Kind::Role, group.role});
+        for (const QString& name : group.names) {
+            const QStringList parts = wrap ? linesOf(draft, name, right - othersLeft) : QStringList{name};
+            const Line::Kind kind = name.isEmpty()      ? Line::Kind::Empty
+                                    : parts.size() == 1 ? Line::Kind::Name
+                                                        : Line::Kind::PartOfName;
+            for (const QString& part : parts)
+                lines.push_back({kind, part});
+        }
+    }
+    return lines;
+}
+
+double pitchOf(const Lines& lines) {
+    double units = -groupGap;
+    for (const Line& line : lines)
+        units += line.kind == Line::Kind::Role ? groupGap : 1;
+    return std::min(3.1, linesHeight / units);
+}
+
+/// What fits: long names are shortened before anyone is left out.
+Lines fittingLines(const Draft& draft, const std::vector<Group>& groups) {
+    Lines lines = linesOf(draft, groups, true);
+    if (pitchOf(lines) < leastPitch)
+        lines = linesOf(draft, groups, false);
+    if (pitchOf(lines) >= leastPitch)
+        return lines;
+    lines.push_back({Line::Kind::Role, {}});
+    for (int left = 1; pitchOf(lines) < leastPitch; ++left) {
+        lines.erase(lines.end() - 2); // the last name; the line after it says how many there are
+        lines.back().text = moreOfficials(left);
+    }
+    return lines;
+}
+
+void drawOthers(Draft& draft, const std::vector<Official>& officials) {
+    const Lines lines = fittingLines(draft, groupsOf(officials));
+    const double pitch = pitchOf(lines);
+    double baseline = footTop + firstDown;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const Line& line = lines[i];
+        if (i > 0)
+            baseline += pitch * (line.kind == Line::Kind::Role ? groupGap : 1);
+        const double points = line.kind == Line::Kind::PartOfName || pitch < 2.9 ? smallestPoints : 7.4;
+        if (line.kind == Line::Kind::Role)
+            draft.fitted(foot, {othersLeft, baseline}, line.text, labelStyle, right - othersLeft);
+        else if (line.kind == Line::Kind::Empty)
+            draft.ruleAcross(foot.as(ItemRole::Rule), othersLeft, right, baseline + 0.6, 0.15, paleRule);
+        else
+            draft.fitted(foot.as(ItemRole::OfficialName), {othersLeft, baseline}, line.text,
+                         {points, FontWeight::Medium}, right - othersLeft);
+    }
 }
 
 } // namespace
@@ -110,7 +154,7 @@ void drawOfficials(Draft& draft, const Scene& scene) {
     draft.fitted(foot, {signatureLeft, footTop + 3.4}, words(SheetLabel::Signature), labelStyle,
                  signatureRight - signatureLeft);
     drawSigners(draft, scene.heading.officials);
-    drawOthers(draft, othersOf(scene.heading.officials));
+    drawOthers(draft, scene.heading.officials);
 }
 
 } // namespace setfolio::sheet

@@ -17,14 +17,18 @@ struct RemarkLine {
 };
 using RemarkLines = std::vector<RemarkLine>;
 
-[[nodiscard]] RemarkLines remarkLines(const Draft& draft, const Scene& scene);
+/// What stands where.
+struct RemarkPlan {
+    RemarkLines foot;  ///< for the feet of the sheets, one after another
+    RemarkLines after; ///< for pages of nothing but remarks, broken anew for their wider columns
+    int pages = 0;     ///< how many such pages
+};
+[[nodiscard]] RemarkPlan planRemarks(const Draft& draft, const Scene& scene, int sheets);
 
-/// The first of the lines still to be written, those that fit into the foot of a page; the rest stays in `rest`. On a
-/// page after which more follows, the last line says so.
-void drawRemarks(Draft& draft, RemarkLines& rest, PageNumber page);
-/// How many pages of their own the lines need after `sheets` pages with a foot.
-[[nodiscard]] int remarkPages(std::size_t lines, int sheets);
-/// A page's body of nothing but remarks, in three columns.
-void drawRemarksPage(Draft& draft, RemarkLines& rest);
+/// Writes the next of the lines, as many as fit into the foot of a page, and takes them from the plan. On a page after
+/// which more follows, the last line says so.
+void drawRemarks(Draft& draft, RemarkPlan& plan, PageNumber page);
+/// A page's body of nothing but remarks, in four columns.
+void drawRemarksPage(Draft& draft, RemarkPlan& plan);
 
 } // namespace setfolio::sheet

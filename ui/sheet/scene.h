@@ -42,6 +42,9 @@ void drawHeader(Draft& draft, const Scene& scene, PageNumber page);
 void drawStrip(Draft& draft, const Scene& scene, Team team);
 void drawSlots(Draft& draft, const Scene& scene, Team team);
 
+/// Both teams' plates and points, at the page's top right corner.
+void drawScore(Draft& draft, const Scene& scene);
+
 /// Which numbers of the running score a page holds.
 struct Rungs {
     int first = 1;

@@ -57,6 +57,8 @@ private:
     }
     [[nodiscard]] Lines broken(const std::vector<Standing>& stood, std::size_t first, const Hand& hand,
                                double room) const;
+    [[nodiscard]] Lines evened(const std::vector<Standing>& stood, std::size_t first, const Hand& hand,
+                               double room) const;
     [[nodiscard]] std::pair<Hand, Lines> fitting(const std::vector<Standing>& stood, double room) const;
     void laterLine(const std::vector<Standing>& stood, const std::vector<std::size_t>& line, const Hand& hand,
                    double y);
@@ -120,6 +122,19 @@ SlotPen::Lines SlotPen::broken(const std::vector<Standing>& stood, std::size_t f
     return lines;
 }
 
+/// As few lines as the room allows, of even length.
+SlotPen::Lines SlotPen::evened(const std::vector<Standing>& stood, std::size_t first, const Hand& hand,
+                               double room) const {
+    Lines lines = broken(stood, first, hand, room);
+    for (double narrower = room - 0.5; narrower > 0; narrower -= 0.5) {
+        Lines tried = broken(stood, first, hand, narrower);
+        if (tried.size() > lines.size())
+            break;
+        lines = std::move(tried);
+    }
+    return lines;
+}
+
 std::pair<SlotPen::Hand, SlotPen::Lines> SlotPen::fitting(const std::vector<Standing>& stood, double room) const {
     std::vector<Hand> hands;
     for (double points = 9.2; points >= 7.9 - 1e-9; points -= 0.3)
@@ -129,8 +144,8 @@ std::pair<SlotPen::Hand, SlotPen::Lines> SlotPen::fitting(const std::vector<Stan
     hands.push_back({6, 2, 3.8});
     hands.push_back({6, 3, 2.7});
     for (const Hand& hand : hands)
-        if (Lines lines = broken(stood, 1, hand, room); static_cast<int>(lines.size()) <= hand.lines)
-            return {hand, std::move(lines)};
+        if (const Lines lines = broken(stood, 1, hand, room); static_cast<int>(lines.size()) <= hand.lines)
+            return {hand, evened(stood, 1, hand, room)};
     // More than any rulebook allows: the newest are shown, every one stands in the terms as well.
     for (std::size_t first = 2;; ++first)
         if (Lines lines = broken(stood, first, hands.back(), room); lines.size() <= 3)

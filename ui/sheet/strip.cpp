@@ -11,7 +11,6 @@ constexpr double valueDown = 7.1;
 constexpr double boxDown = 3.7;
 constexpr double boxHeight = 4.1;
 constexpr double timeOutsLeft = 103;
-constexpr double timeOutsRight = 139.5;
 constexpr Stroke boxLine{rule, 0.2, {}, false};
 
 class StripPen {
@@ -30,6 +29,14 @@ public:
     void substitutions();
 
 private:
+    /// The cells of the substitution counter: all that the rulebook allows, and any beyond; of very many the last.
+    struct Counter {
+        int first = 1;
+        int last = 0;
+        double width = 5.15; ///< of a cell
+        [[nodiscard]] double left() const { return mainRight - width * (last - first + 1); }
+    };
+    [[nodiscard]] Counter counter() const;
     void label(double x, const QString& text, double room) {
         m_draft.fitted(m_tag, {x, m_top + labelDown}, text, labelStyle, room);
     }
@@ -67,8 +74,9 @@ void StripPen::liberos() {
 void StripPen::timeOuts() {
     const int taken = static_cast<int>(m_record.timeOuts.size());
     const int boxes = std::max({1, m_scene.heading.opened.rulebook.timeOuts, taken});
-    const double pitch = std::min(17.0, (timeOutsRight - timeOutsLeft + 1.4) / boxes);
-    label(timeOutsLeft, words(SheetLabel::TimeOuts), timeOutsRight - timeOutsLeft);
+    const double room = counter().left() - 2 - timeOutsLeft;
+    const double pitch = std::min(17.0, (room + 1.4) / boxes);
+    label(timeOutsLeft, words(SheetLabel::TimeOuts), room);
     for (int i = 0; i < boxes; ++i)
         drawTimeOut(i + 1, {timeOutsLeft + pitch * i, m_top + boxDown, pitch - (pitch < 8 ? 0.4 : 1.4), boxHeight});
 }
@@ -97,20 +105,24 @@ void StripPen::drawTimeOut(int number, const QRectF& box) {
     }
 }
 
-void StripPen::substitutions() {
+StripPen::Counter StripPen::counter() const {
     constexpr double room = 92.5;
-    const int used = static_cast<int>(m_record.substitutions.size());
-    const int limit = m_scene.heading.opened.rulebook.substitutionLimit;
     constexpr int most = 33; // cells that hold a number of 6 pt
-    const int first = std::max(1, used - most + 1);
-    const int last = std::max(std::min(limit, most), used);
-    const int cells = last - first + 1;
-    const double width = std::min(5.15, room / std::max(1, cells));
-    const double left = mainRight - width * cells;
-    const QString head = substitutionsWords(used, limit);
-    label(std::min(left, mainRight - m_draft.width(head, labelStyle)), head, room);
-    for (int number = first; number <= last; ++number)
-        counterCell(number, {left + width * (number - first), m_top + boxDown, width, boxHeight});
+    const int used = static_cast<int>(m_record.substitutions.size());
+    const int limit = std::clamp(m_scene.heading.opened.rulebook.substitutionLimit, 0, most);
+    Counter counter{std::max(1, used - most + 1), std::max(limit, used)};
+    counter.width = std::min(5.15, room / std::max(1, counter.last - counter.first + 1));
+    return counter;
+}
+
+void StripPen::substitutions() {
+    const int used = static_cast<int>(m_record.substitutions.size());
+    const Counter counter = this->counter();
+    const QString head = substitutionsWords(used, m_scene.heading.opened.rulebook.substitutionLimit);
+    label(std::min(counter.left(), mainRight - m_draft.width(head, labelStyle)), head, 92.5);
+    for (int number = counter.first; number <= counter.last; ++number)
+        counterCell(number, {counter.left() + counter.width * (number - counter.first), m_top + boxDown, counter.width,
+                             boxHeight});
 }
 
 void StripPen::counterCell(int number, const QRectF& cell) {

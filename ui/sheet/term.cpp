@@ -56,7 +56,7 @@ double ownWidth(const MeasuredMark& mark, const MarkSize& size) {
 }
 
 double noteWidth(const MeasuredMark& mark, const MarkSize& size) {
-    return mark.mark->note ? noteGap * size.line + mark.noteEm * millimetres(size.notePoints) : 0;
+    return mark.note ? noteGap * size.line + mark.noteEm * millimetres(size.notePoints) : 0;
 }
 
 double gapBetween(const MeasuredMark& left, const MeasuredMark& right, const MarkSize& size) {
@@ -66,7 +66,7 @@ double gapBetween(const MeasuredMark& left, const MeasuredMark& right, const Mar
     if (left.isText() || right.isText())
         return size.gap * 1.55;
     const bool triangles = left.form == Form::Triangle && right.form == Form::Triangle;
-    return size.gap * (triangles && !left.mark->note ? 0.2 : 1);
+    return size.gap * (triangles && !left.note ? 0.2 : 1);
 }
 
 /// Marks first to last, one after another; returns where the line ends.
@@ -107,27 +107,48 @@ std::size_t evenBreak(const MeasuredMarks& marks, const MarkSize& size) {
     return best;
 }
 
+/// One number beside the second of two bound marks tells of both.
+void leaveNoteToNext(MeasuredMark& mark) {
+    mark.note = 0;
+    mark.noteEm = 0;
+}
+
+/// Two lines in a row. Type cannot shrink with the marks, so that triangles are wide for their height.
+MarkSize foldedSize(bool medium) {
+    MarkSize size;
+    size.ring = medium ? 3.9 : 3.7;
+    size.square = 0.96 * size.ring;
+    size.triangleBase = medium ? 7.0 : 6.8;
+    size.triangleHeight = 4.1;
+    size.gap = medium ? 0.6 : 0.5;
+    size.line = 0.72;
+    size.triangleLine = 0.6;
+    size.lineShift = 0.244 * 8.6;
+    size.numberPoints = medium ? 6.3 : smallestPoints;
+    size.wordPoints = size.changePoints = size.trianglePoints = size.notePoints = smallestPoints;
+    size.underTriangle = 0.2;
+    return size;
+}
+
 } // namespace
 
 MarkSize markSize(SizeStep step) {
-    if (step == foldedMedium)
-        return {3.9, 3.75, 6.1, 4.0, 0.6, 0.72, 0.244 * 8.6, 6.3, 6.0, 6.0, 6.0, 0.3, 6.0};
-    if (step == foldedSmall)
-        return {3.7, 3.6, 5.8, 3.95, 0.5, 0.72, 0.244 * 8.6, 6.0, 6.0, 6.0, 6.0, 0.25, 6.0};
+    if (step.isFolded())
+        return foldedSize(step == foldedMedium);
     const double f = step.scale();
-    return {6.2 * f,
-            0.96 * 6.2 * f,
-            9.2 * f,
-            7.3 * f,
-            0.95 * f,
-            std::max(0.8, f),
-            0,
-            10.2 * f,
-            9.0 * f,
-            8.4 * f,
-            8.4 * f,
-            0.5 * f,
-            std::max(smallestPoints, 6.2 * f)};
+    MarkSize size;
+    size.ring = 6.2 * f;
+    size.square = 0.96 * size.ring;
+    size.triangleBase = 9.2 * f;
+    size.triangleHeight = 7.3 * f;
+    size.gap = 0.95 * f;
+    size.line = size.triangleLine = std::max(0.8, f);
+    size.numberPoints = 10.2 * f;
+    size.wordPoints = 9.0 * f;
+    size.changePoints = size.trianglePoints = 8.4 * f;
+    size.underTriangle = 0.5 * f;
+    size.notePoints = std::max(smallestPoints, 6.2 * f);
+    return size;
 }
 
 MeasuredMarks measured(const Draft& draft, const std::vector<const Mark*>& marks, const InkStyle& ink) {
@@ -136,11 +157,18 @@ MeasuredMarks measured(const Draft& draft, const std::vector<const Mark*>& marks
     };
     MeasuredMarks result;
     for (const Mark* mark : marks) {
-        MeasuredMark m{mark, formOf(*mark), markLetters(mark->content), markNumbers(mark->content)};
+        MeasuredMark m;
+        m.mark = mark;
+        m.form = formOf(*mark);
+        m.letter = markLetters(mark->content);
+        m.numbers = markNumbers(mark->content);
         m.letterEm = em(m.letter, m.isText() ? FontWeight::Bold : ink.digits);
         m.numbersEm = em(m.numbers, FontWeight::Medium);
-        m.noteEm = mark->note ? em(QString::number(mark->note), FontWeight::Bold) : 0;
+        m.note = mark->note;
         m.bound = !result.empty() && isPenalty(result.back());
+        if (m.bound && result.back().note == m.note)
+            leaveNoteToNext(result.back());
+        m.noteEm = m.note ? em(QString::number(m.note), FontWeight::Bold) : 0;
         result.push_back(m);
     }
     return result;

@@ -17,8 +17,9 @@ struct MarkSize {
     double triangleBase = 0;
     double triangleHeight = 0;
     double gap = 0;
-    double line = 1;      ///< factor on the ink's line
-    double lineShift = 0; ///< of the two lines of a folded term, from the middle of the row
+    double line = 1;         ///< factor on the ink's line
+    double triangleLine = 1; ///< the same for triangles
+    double lineShift = 0;    ///< of the two lines of a folded term, from the middle of the row
     double numberPoints = 0;
     double wordPoints = 0;     ///< T, P
     double changePoints = 0;   ///< S and its numbers
@@ -38,6 +39,7 @@ struct MeasuredMark {
     QString numbers; ///< "10/7" after S
     double letterEm = 0;
     double numbersEm = 0;
+    int note = 0; ///< the number of its remark, where it is written beside it
     double noteEm = 0;
     bool bound = false; ///< to the mark before it: never at the head of a line
 

@@ -85,8 +85,8 @@ void TermPen::write(const PlacedMark& placed, int lines) {
     if (mark.mark->struck)
         drawStrike(m_draft, tag.as(ItemRole::MarkStrike), spot.left - 0.4, spot.right + 0.4, spot.centre,
                    0.2 * m_size.ring, 0.3, m_ink.colour);
-    if (mark.mark->note)
-        note(tag.as(ItemRole::NoteNumber), spot, mark.mark->note);
+    if (mark.note)
+        note(tag.as(ItemRole::NoteNumber), spot, mark.note);
 }
 
 void TermPen::content(const Tag& tag, QPointF middle, const QString& words, double room, double points) {
@@ -106,9 +106,10 @@ void TermPen::ring(const Tag& tag, const Spot& spot, const QString& words) {
 
 void TermPen::triangle(const Tag& tag, const Spot& spot, const QString& words) {
     const QPointF bottom = spot.middle() + QPointF(0, m_size.triangleHeight / 2);
+    const double line = m_size.triangleLine * m_ink.line;
     m_draft.polygon(tag.as(ItemRole::ServeMark),
-                    triangleWithin(bottom, m_size.triangleBase, m_size.triangleHeight, m_line), m_ink, m_line, pitch());
-    const double baseline = bottom.y() - m_line - m_size.underTriangle;
+                    triangleWithin(bottom, m_size.triangleBase, m_size.triangleHeight, line), m_ink, line, pitch());
+    const double baseline = bottom.y() - line - m_size.underTriangle;
     content(tag, {bottom.x(), baseline - halfCap(m_size.trianglePoints)}, words, m_size.triangleBase,
             m_size.trianglePoints);
 }
@@ -147,7 +148,7 @@ void TermPen::ghost(double inLine, int lines) {
 }
 
 void TermPen::doubleBar(double inLine, int lines) {
-    const double half = (lines == 1 ? 0.58 : 0.54) * m_size.ring;
+    const double half = (lines == 1 ? 0.58 : 0.5) * m_size.ring;
     const double centre = centreOf(lines - 1, lines);
     const Tag tag = m_tag.as(ItemRole::DoubleBar);
     m_draft.ruleDown(tag, x(inLine) + 1.1, centre - half, centre + half, 0.2, soot);

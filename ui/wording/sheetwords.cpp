@@ -58,6 +58,7 @@ QString words(SheetLabel label) {
     case RemarksContinued:      return Sheet::tr("Remarks and corrections, continued");
     case Officials:             return Sheet::tr("Officials");
     case Signature:             return Sheet::tr("Signature, in ink");
+    case LineJudges:            return Sheet::tr("Line judges");
     case Result:                return Sheet::tr("Result");
     case Winner:                return Sheet::tr("Winner");
     case WinnerToConfirm:       return Sheet::tr("Winner, to be confirmed");
@@ -92,7 +93,9 @@ QString dateWords(QDate date, const QLocale& locale) {
 }
 
 QString timeWords(QTime time, const QLocale& locale) {
-    return time.isValid() ? locale.toString(time, QLocale::ShortFormat) : QString();
+    QString format = locale.timeFormat(QLocale::ShortFormat);
+    format.remove(QStringLiteral(":ss")); // some locales' short time has seconds, which no sheet wants
+    return time.isValid() ? locale.toString(time, format) : QString();
 }
 
 QString formatWords(int bestOf) {

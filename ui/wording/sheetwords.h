@@ -47,6 +47,7 @@ enum class SheetLabel : std::uint8_t {
     RemarksContinued,
     Officials,
     Signature,
+    LineJudges,
     Result,
     Winner,
     WinnerToConfirm,

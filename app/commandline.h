@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// The words of a command line, read as what they ask for; pure.
+#pragma once
+
+#include "ui/sheet/page.h"
+#include "ui/wording/commandwords.h"
+
+#include <QStringList>
+
+#include <tl/expected.hpp>
+
+#include <variant>
+
+namespace setfolio {
+
+struct OpenWindow {
+    QString file; ///< empty: the start page
+    bool operator==(const OpenWindow&) const = default;
+};
+struct PrintSheets {
+    QStringList files;
+    QString to;
+    PaperSize paper = PaperSize::Letter;
+    bool operator==(const PrintSheets&) const = default;
+};
+struct CheckFiles {
+    QStringList files;
+    bool operator==(const CheckFiles&) const = default;
+};
+struct EnterList {
+    QString list; ///< "-" is standard input
+    QString to;
+    bool operator==(const EnterList&) const = default;
+};
+struct ExportMatch {
+    QString file;
+    QString to; ///< empty: standard output
+    bool operator==(const ExportMatch&) const = default;
+};
+struct ShowHelp {
+    bool operator==(const ShowHelp&) const = default;
+};
+struct ShowVersion {
+    bool operator==(const ShowVersion&) const = default;
+};
+using Command = std::variant<OpenWindow, PrintSheets, CheckFiles, EnterList, ExportMatch, ShowHelp, ShowVersion>;
+
+/// `words` are those after the program's name.
+[[nodiscard]] tl::expected<Command, UsageError> commandOf(const QStringList& words);
+
+} // namespace setfolio

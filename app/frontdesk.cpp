@@ -1,0 +1,150 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "app/frontdesk.h"
+
+#include "app/damagedmatch.h"
+#include "app/newledger.h"
+#include "app/recentmatches.h"
+#include "core/ledger/posixfile.h"
+#include "core/record/matchfile.h"
+#include "ui/dialogs/newmatchdialog.h"
+#include "ui/table/tablewindow.h"
+#include "ui/wording/errorwords.h"
+#include "ui/wording/openwords.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QStandardPaths>
+#include <QUuid>
+
+namespace setfolio {
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace {
+
+QString matchFolder() {
+    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+
+/// The demo match to look round in: a copy of the user's own, made once, in which what is entered stays.
+QString demoCopy() {
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + u"/setfolio"_s;
+    const QString path = folder + u"/demo.setfolio"_s;
+    QDir().mkpath(folder);
+    if (!QFileInfo::exists(path) && QFile::copy(u":/demo/herons-larks.setfolio"_s, path))
+        QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner | QFile::ReadGroup | QFile::ReadOther);
+    return path;
+}
+
+/// What the fields of a new match begin with.
+MatchDraft draftFor(const Clock& clock) {
+    MatchDraft draft = draftAfter(newestMatch(recentPaths()));
+    draft.opened.id = QUuid::createUuid().toString(QUuid::WithoutBraces);
+    draft.opened.date = clock.utc().toLocalTime().date();
+    return draft;
+}
+
+std::vector<Recorded> recordedAt(const QDateTime& time, const std::vector<Entry>& entries) {
+    std::vector<Recorded> recorded;
+    for (const Entry& entry : entries)
+        recorded.push_back({EntryNumber(static_cast<std::uint32_t>(recorded.size() + 1)), time, entry, std::nullopt});
+    return recorded;
+}
+
+/// Writes the match file, or gives the sentence that says why it could not be.
+tl::expected<void, QString> writeMatch(const QString& path, const std::vector<Recorded>& entries) {
+    const auto bytes = ledgerOf(entries);
+    if (!bytes) {
+        LedgerError error = bytes.error();
+        error.path = path;
+        return tl::unexpected(sentence(error));
+    }
+    QDir().mkpath(QFileInfo(path).absolutePath());
+    if (const auto written = writeNewFile(path, *bytes, systemCalls()); !written)
+        return tl::unexpected(sentence(written.error()));
+    return {};
+}
+
+} // namespace
+
+FrontDesk::FrontDesk(SheetFonts fonts, Clock clock) : m_fonts(std::move(fonts)), m_clock(std::move(clock)) {}
+
+FrontDesk::~FrontDesk() {
+    delete m_startPage;
+    for (const QPointer<TableWindow>& table : std::as_const(m_tables))
+        delete table;
+}
+
+void FrontDesk::showStartPage() {
+    m_startPage = new StartPage(recentMatches(recentPaths(), QLocale()));
+    m_startPage->setAttribute(Qt::WA_DeleteOnClose);
+    m_startPage->setFolder(matchFolder());
+    connect(m_startPage, &StartPage::newMatchWanted, this, &FrontDesk::beginMatch);
+    connect(m_startPage, &StartPage::matchChosen, this, &FrontDesk::open);
+    connect(m_startPage, &StartPage::demoWanted, this, &FrontDesk::openDemo);
+    m_startPage->setWindowTitle(QApplication::applicationDisplayName());
+    m_startPage->show();
+}
+
+bool FrontDesk::open(const QString& path) {
+    const QString canonical = QFileInfo(path).canonicalFilePath();
+    if (TableWindow* table = m_tables.value(canonical); table && !canonical.isEmpty()) {
+        table->raise();
+        table->activateWindow();
+        return true;
+    }
+    auto file = MatchFile::open(path, Ledger::Access::ReadWrite);
+    if (!file) {
+        LedgerError error = file.error();
+        error.path = path;
+        const QString copy = tellOfDamage(error, parentForMessages());
+        return !copy.isEmpty() && open(copy);
+    }
+    showTable(std::move(*file));
+    return true;
+}
+
+void FrontDesk::beginMatch() {
+    NewMatchDialog dialog(draftFor(m_clock), matchFolder(), QLocale(), parentForMessages());
+    while (dialog.exec() == QDialog::Accepted) {
+        const QString path = dialog.path();
+        const auto written = writeMatch(path, recordedAt(m_clock.utc(), dialog.result()));
+        if (written) {
+            open(path);
+            return;
+        }
+        tell(written.error(), parentForMessages());
+    }
+}
+
+void FrontDesk::openDemo() {
+    open(demoCopy());
+}
+
+void FrontDesk::askForMatch(QWidget* parent) {
+    const QString path = QFileDialog::getOpenFileName(parent, openMatchTitle(), matchFolder(), matchFilesFilter());
+    if (!path.isEmpty())
+        open(path);
+}
+
+void FrontDesk::showTable(MatchFile file) {
+    const QString path = QFileInfo(file.ledger().path()).canonicalFilePath();
+    rememberMatch(path);
+    auto* table = new TableWindow(std::move(file), m_clock, m_fonts, standardDialogs(m_fonts, m_clock));
+    table->setAttribute(Qt::WA_DeleteOnClose);
+    connect(table, &TableWindow::newMatchAsked, this, &FrontDesk::beginMatch);
+    connect(table, &TableWindow::openMatchAsked, this, [this, table] { askForMatch(table); });
+    m_tables.insert(path, table);
+    table->show();
+    if (m_startPage)
+        m_startPage->close();
+}
+
+QWidget* FrontDesk::parentForMessages() const {
+    return QApplication::activeWindow();
+}
+
+} // namespace setfolio

@@ -1,0 +1,92 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "tests/app/program.h"
+
+#include <QElapsedTimer>
+
+using namespace setfolio::testing;
+using namespace Qt::Literals::StringLiterals;
+
+/// What setfolio does with no command, with a wrong one, and with no screen.
+class TestStart : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void helpNamesTheCommands();
+    void versionIsOneLine();
+    void whatIsNotUnderstoodIsSaidWithTheWayToTheHelp_data();
+    void whatIsNotUnderstoodIsSaidWithTheWayToTheHelp();
+    void withoutAScreenTheWindowIsNotOpened_data();
+    void withoutAScreenTheWindowIsNotOpened();
+    void withAScreenTheWindowStaysOpen_data();
+    void withAScreenTheWindowStaysOpen();
+};
+
+void TestStart::helpNamesTheCommands() {
+    const Ran ran = Folder().run({u"--help"_s});
+    for (const QString& command : {u"print"_s, u"check"_s, u"enter"_s, u"export"_s})
+        QVERIFY2(ran.out.contains(u"\nsetfolio %1 "_s.arg(command)), qPrintable(command));
+    QCOMPARE(ran.err, QString());
+    QCOMPARE(ran.code, 0);
+    for (const QString& line : ran.out.split(u'\n'))
+        QVERIFY2(line.size() <= 110, qPrintable(line));
+}
+
+void TestStart::versionIsOneLine() {
+    const Ran ran = Folder().run({u"--version"_s});
+    static const QRegularExpression line(u"^Setfolio [0-9]+\\.[0-9]+\\.[0-9]+\n$"_s);
+    QVERIFY2(line.match(ran.out).hasMatch(), qPrintable(ran.out));
+    QCOMPARE(ran.code, 0);
+}
+
+void TestStart::whatIsNotUnderstoodIsSaidWithTheWayToTheHelp_data() {
+    QTest::addColumn<QStringList>("words");
+    QTest::newRow("an unknown option") << QStringList{u"--nonsense"_s};
+    QTest::newRow("two files") << QStringList{u"a.setfolio"_s, u"b.setfolio"_s};
+    QTest::newRow("nothing to print") << QStringList{u"print"_s, u"--to"_s, u"a.pdf"_s};
+    QTest::newRow("nowhere to print to") << QStringList{u"print"_s, u"a.setfolio"_s};
+    QTest::newRow("steering words") << QStringList{u"--\u001b[31m"_s};
+}
+
+void TestStart::whatIsNotUnderstoodIsSaidWithTheWayToTheHelp() {
+    QFETCH(QStringList, words);
+    const Ran ran = Folder().run(words);
+    QCOMPARE(ran.out, QString());
+    QCOMPARE(ran.err.count(u'\n'), 2);
+    QVERIFY2(ran.err.endsWith(u"setfolio: setfolio --help lists the commands.\n"_s), qPrintable(ran.err));
+    QVERIFY2(!ran.err.contains(u'\u001b'), qPrintable(ran.err));
+    QCOMPARE(ran.code, 64);
+}
+
+void TestStart::withoutAScreenTheWindowIsNotOpened_data() {
+    QTest::addColumn<QStringList>("words");
+    QTest::newRow("the start page") << QStringList();
+    QTest::newRow("a match") << QStringList{demoMatch()};
+}
+
+void TestStart::withoutAScreenTheWindowIsNotOpened() {
+    QFETCH(QStringList, words);
+    const Ran ran = Folder().run(words);
+    QVERIFY2(ran.err.startsWith(u"setfolio: There is no screen"_s), qPrintable(ran.err));
+    QCOMPARE(ran.err.count(u'\n'), 1);
+    QCOMPARE(ran.code, 69);
+}
+
+void TestStart::withAScreenTheWindowStaysOpen_data() {
+    QTest::addColumn<QStringList>("words");
+    QTest::newRow("the start page") << QStringList();
+    QTest::newRow("a match") << QStringList{u"a.setfolio"_s};
+}
+
+void TestStart::withAScreenTheWindowStaysOpen() {
+    QFETCH(QStringList, words);
+    const Folder folder;
+    put(folder.path(u"a.setfolio"_s), contentOf(demoMatch()));
+    // 124 is timeout's own code for a program that was still there.
+    const Ran ran = folder.runIn(u"export QT_QPA_PLATFORM=offscreen; exec timeout 2 \"$0\" \"$@\""_s, words);
+    QCOMPARE(ran.code, 124);
+    QCOMPARE(contentOf(folder.path(u"a.setfolio"_s)), contentOf(demoMatch()));
+}
+
+QTEST_GUILESS_MAIN(TestStart)
+#include "tst_start.moc"

@@ -1,0 +1,221 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "tests/support/pagecheck.h"
+#include "tests/support/randommatch.h"
+#include "tests/support/sheetscenes.h"
+#include "ui/sheet/compose.h"
+
+#include <QTest>
+
+using namespace setfolio;
+using namespace setfolio::testing;
+
+/// What must hold on every page whatever is written on it.
+class TestPages : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void aCheckedPageWithAFaultIsFound_data();
+    void aCheckedPageWithAFaultIsFound();
+    void noSceneHasAFault_data();
+    void noSceneHasAFault();
+    void noRandomSetHasAFault();
+    void noWildSetHasAFault();
+    void numbersStandClearOfTheirMarks();
+    void nothingIsLeftOut();
+    void allRemarksAreWritten();
+    void theSameDrawingOnBothPapers();
+    void composingIsPure();
+
+private:
+    std::vector<Page> compose(const MatchHeading& heading, const SetRecord& set, bool screen = false,
+                              PaperSize paper = PaperSize::Letter) const {
+        return composeSet(heading, set,
+                          SheetOptions{.fonts = m_fonts,
+                                       .paper = paper,
+                                       .screen = screen,
+                                       .locale = QLocale(QStringLiteral("en_GB")),
+                                       .former = {}});
+    }
+    void checkRandomSets(std::uint32_t firstSeed, int count, Liveliness lively);
+
+    SheetFonts m_fonts = SheetFonts::load().value();
+};
+
+namespace {
+
+QStringList textsOf(const std::vector<Page>& pages, ItemRole role) {
+    QStringList texts;
+    for (const Page& page : pages)
+        for (const Item& item : page.items)
+            if (const auto* text = std::get_if<TextShape>(&item.shape); text && item.role == role)
+                texts += text->shaped->text;
+    return texts;
+}
+
+} // namespace
+
+void TestPages::aCheckedPageWithAFaultIsFound_data() {
+    QTest::addColumn<ItemRole>("role");
+    QTest::addColumn<double>("right");  // how far the item is moved
+    QTest::addColumn<double>("points"); // added to its type
+    QTest::addColumn<QString>("fault");
+    // clang-format off
+    QTest::newRow("a number on its ring")     << ItemRole::ServeContent << 1.6  << 0.0  << "touches its mark";
+    QTest::newRow("a number too large")       << ItemRole::ServeContent << 0.0  << 6.0  << "touches its mark";
+    QTest::newRow("a number in another cell") << ItemRole::OpeningNumber << -2.0 << 0.0 << "lies on a rule";
+    QTest::newRow("a ring over the next")     << ItemRole::ServeMark    << 3.0  << 0.0  << "lies over";
+    QTest::newRow("a text over another")      << ItemRole::TermWord     << -3.0 << 0.0  << "lies over";
+    QTest::newRow("a text off the page")      << ItemRole::Title        << -60.0 << 0.0 << "outside its zone";
+    QTest::newRow("a text too small")         << ItemRole::OfficialName << 0.0  << -2.0 << "has only";
+    QTest::newRow("a number on a box's edge") << ItemRole::CounterNumber << 2.0 << 0.0  << "edge of a box";
+    // clang-format on
+}
+
+void TestPages::aCheckedPageWithAFaultIsFound() {
+    QFETCH(ItemRole, role);
+    QFETCH(double, right);
+    QFETCH(double, points);
+    QFETCH(QString, fault);
+    const SheetScene scene = sheetScene(QStringLiteral("demo"));
+    Page page = compose(scene.heading, scene.set).front();
+    QVERIFY(faultsOf(page).isEmpty());
+    for (Item& item : page.items) {
+        if (item.role != role)
+            continue;
+        translate(item, {right, 0});
+        if (auto* text = std::get_if<TextShape>(&item.shape))
+            text->points += points;
+    }
+    QVERIFY2(faultsOf(page).join(u'\n').contains(fault), qPrintable(faultsOf(page).join(u'\n')));
+}
+
+void TestPages::noSceneHasAFault_data() {
+    QTest::addColumn<QString>("name");
+    for (const QString& name : sheetSceneNames())
+        QTest::newRow(qPrintable(name)) << name;
+}
+
+void TestPages::noSceneHasAFault() {
+    QFETCH(QString, name);
+    const SheetScene scene = sheetScene(name);
+    for (const bool screen : {false, true})
+        for (const PaperSize paper : {PaperSize::Letter, PaperSize::A4})
+            for (const Page& page : compose(scene.heading, scene.set, screen, paper)) {
+                const QStringList faults = faultsOf(page);
+                QVERIFY2(faults.isEmpty(), qPrintable(faults.join(u'\n')));
+            }
+}
+
+void TestPages::checkRandomSets(std::uint32_t firstSeed, int count, Liveliness lively) {
+    const int times = qEnvironmentVariableIsSet("SETFOLIO_LONG") ? 10 * count : count;
+    int pages = 0;
+    for (std::uint32_t seed = firstSeed; seed < firstSeed + static_cast<std::uint32_t>(times); ++seed) {
+        RandomMatch random(seed, lively);
+        random.playSet(seed % 4 == 0 ? static_cast<int>(seed % 50) + 1 : 0); // a quarter stops in the middle
+        const MatchRecord record = random.match().record();
+        for (const Page& page : compose(record.heading, record.sets.front(), seed % 3 == 0)) {
+            ++pages;
+            const QStringList faults = faultsOf(page);
+            QVERIFY2(
+                faults.isEmpty(),
+                qPrintable(QStringLiteral("seed %1, page %2: %3").arg(seed).arg(page.number).arg(faults.join(u'\n'))));
+        }
+    }
+    qInfo("seeds %u to %u: %d pages", firstSeed, firstSeed + static_cast<std::uint32_t>(times) - 1, pages);
+}
+
+void TestPages::noRandomSetHasAFault() {
+    checkRandomSets(1, 1000, Liveliness{});
+}
+
+void TestPages::noWildSetHasAFault() {
+    // Far livelier than any match: corrections, replays and substitutions at every turn.
+    checkRandomSets(5001, 200, Liveliness{700, 150, 700, 250, 60, 60, 350, 500, 550});
+}
+
+void TestPages::numbersStandClearOfTheirMarks() {
+    for (const QString& name : sheetSceneNames()) {
+        const SheetScene scene = sheetScene(name);
+        for (const Page& page : compose(scene.heading, scene.set)) {
+            const double least = leastClearance(page);
+            QVERIFY2(least >= 0.04, qPrintable(QStringLiteral("%1: %2 mm").arg(name).arg(least)));
+        }
+    }
+}
+
+void TestPages::nothingIsLeftOut() {
+    for (std::uint32_t seed = 1; seed <= 60; ++seed) {
+        RandomMatch random(seed);
+        random.playSet();
+        const MatchRecord record = random.match().record();
+        const SetRecord& set = record.sets.front();
+        const std::vector<Page> pages = compose(record.heading, set);
+        qsizetype marks = 0, shapes = 0, struck = 0, substitutions = 0, points = 0;
+        for (const Team team : bothTeams) {
+            substitutions += static_cast<qsizetype>(set.teams[team].substitutions.size());
+            points += static_cast<qsizetype>(set.teams[team].running.size());
+            for (const Term& term : set.teams[team].terms)
+                for (const Mark& mark : term.marks) {
+                    ++marks;
+                    shapes += mark.shape != MarkShape::None;
+                    struck += mark.struck;
+                }
+        }
+        const auto count = [&pages](ItemRole role) {
+            qsizetype found = 0;
+            for (const Page& page : pages)
+                found += std::ranges::count(page.items, role, &Item::role);
+            return found;
+        };
+        QCOMPARE(count(ItemRole::ServeMark), shapes);
+        QCOMPARE(count(ItemRole::CounterCross), substitutions * static_cast<qsizetype>(pages.size()));
+        QCOMPARE(count(ItemRole::RunningOpponents), points);
+        QVERIFY(count(ItemRole::MarkStrike) >= struck);
+        QVERIFY(marks > 40);
+    }
+}
+
+void TestPages::allRemarksAreWritten() {
+    const SheetScene scene = sheetScene(QStringLiteral("many-remarks"));
+    const std::vector<Page> pages = compose(scene.heading, scene.set);
+    QCOMPARE(pages.size(), std::size_t(2));
+    QStringList numbers;
+    for (const Note& note : scene.set.notes)
+        numbers += QString::number(note.number);
+    QCOMPARE(textsOf(pages, ItemRole::RemarkNumber), numbers);
+    const QString all = textsOf(pages, ItemRole::RemarkText).join(u' ');
+    for (int i = 1; i <= 12; ++i)
+        QVERIFY(
+            all.contains(QStringLiteral("Remark %1: the lights over the visitors' bench went out and came back after "
+                                        "a minute.")
+                             .arg(i)));
+}
+
+void TestPages::theSameDrawingOnBothPapers() {
+    const SheetScene scene = sheetScene(QStringLiteral("demo"));
+    Page letter = compose(scene.heading, scene.set, false, PaperSize::Letter).front();
+    const Page a4 = compose(scene.heading, scene.set, false, PaperSize::A4).front();
+    QCOMPARE(QSizeF(letter.widthMm, letter.heightMm), QSizeF(279.4, 215.9)); // US Letter, 11 x 8.5 inches
+    QCOMPARE(QSizeF(a4.widthMm, a4.heightMm), QSizeF(297, 210));             // ISO 216
+    QCOMPARE(letter.items.size(), a4.items.size());
+    for (std::size_t i = 0; i < letter.items.size(); ++i) {
+        translate(letter.items[i], a4.live - letter.live);
+        const QRectF difference = boundingBox(letter.items[i]);
+        QVERIFY(std::abs(difference.x() - boundingBox(a4.items[i]).x()) < 1e-6);
+        QVERIFY(std::abs(difference.y() - boundingBox(a4.items[i]).y()) < 1e-6);
+    }
+}
+
+void TestPages::composingIsPure() {
+    const SheetScene scene = sheetScene(QStringLiteral("every-mark"));
+    const std::vector<Page> first = compose(scene.heading, scene.set);
+    (void)compose(sheetScene(QStringLiteral("names")).heading, scene.set);
+    const std::vector<Page> second = compose(scene.heading, scene.set);
+    QCOMPARE(first.size(), second.size());
+    for (std::size_t i = 0; i < first.size(); ++i)
+        QVERIFY(first[i].items == second[i].items);
+}
+
+QTEST_MAIN(TestPages)
+#include "tst_pages.moc"

@@ -1,0 +1,201 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "tests/ui/table/opentable.h"
+#include "ui/table/noticestrip.h"
+#include "ui/table/numberfield.h"
+#include "ui/table/substitutionbar.h"
+
+using namespace setfolio;
+using namespace setfolio::testing;
+
+namespace {
+
+/// Home 1 to 6 on court, 7 to 9 on the bench (9 a libero), visitors 11 to 16.
+MatchBuilder withRoster() {
+    MatchBuilder match;
+    match.started();
+    Roster roster{Team::Home, {}, {}};
+    for (int number = 1; number <= 9; ++number)
+        roster.players.push_back({ShirtNumber(number), {}, false, number == 9});
+    return match.add(roster);
+}
+
+} // namespace
+
+class TestSubstitutionBar : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void keysAloneMakeASubstitution();
+    void tapsAloneMakeASubstitution();
+    void theNumberOutIsProposedWhereThereIsOnlyOne();
+    void severalOneAfterAnother();
+    void whatIsUnlawfulIsSaidBeforeEnter();
+    void theRefereesWordNeedsItsReason();
+    void refusedOnesSayTheWayOut();
+    void theLimitIsToldToTheSecondReferee();
+    void escapeClosesAndTheTableGoesOn();
+    void anEmptyBarLetsTheTablesKeysThrough();
+    void backspaceInTheBarNeverUndoes();
+    void aRallyInPlayIsSaidAtOnce();
+    void bothSidesHaveTheirKey();
+};
+
+void TestSubstitutionBar::keysAloneMakeASubstitution() {
+    OpenTable table(withRoster());
+    table.press(Qt::Key_S);
+    auto* bar = table.find<SubstitutionBar>("substitutionBar");
+    QVERIFY(bar->isVisible());
+    table.type("7");
+    table.press(Qt::Key_Return); // nobody goes out yet: on to the second field
+    QCOMPARE(table.window().focusWidget()->objectName(), QStringLiteral("subOut"));
+    table.type("3");
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Substitution>(table.newest().entry) == (Substitution{Team::Home, ShirtNumber(7), ShirtNumber(3)}));
+    QCOMPARE(bar->sentence(), QStringLiteral("Recorded: SAL #7 in for #3. Signal the second referee."));
+    QVERIFY(bar->isVisible());
+}
+
+void TestSubstitutionBar::tapsAloneMakeASubstitution() {
+    OpenTable table(withRoster());
+    table.click("subLeft");
+    table.click("bench8");
+    table.click("court2");
+    table.find<SubstitutionBar>("substitutionBar")->findChild<QAbstractButton*>(QStringLiteral("barRecord"))->click();
+    QVERIFY(std::get<Substitution>(table.newest().entry) == (Substitution{Team::Home, ShirtNumber(8), ShirtNumber(2)}));
+    QVERIFY(!table.window().findChild<QAbstractButton*>(QStringLiteral("bench9"))); // a libero is no substitute
+}
+
+void TestSubstitutionBar::theNumberOutIsProposedWhereThereIsOnlyOne() {
+    OpenTable table(withRoster().substitute(Team::Home, 7, 3));
+    table.press(Qt::Key_S);
+    table.type("3");
+    QCOMPARE(table.find<NumberField>("subOut")->number(), std::optional(ShirtNumber(7)));
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Substitution>(table.newest().entry) == (Substitution{Team::Home, ShirtNumber(3), ShirtNumber(7)}));
+}
+
+void TestSubstitutionBar::severalOneAfterAnother() {
+    OpenTable table(withRoster());
+    table.press(Qt::Key_S);
+    for (const char* pair : {"73", "84"}) {
+        const char in[] = {pair[0], 0};
+        const char out[] = {pair[1], 0};
+        table.type(in);
+        table.press(Qt::Key_Return);
+        table.type(out);
+        table.press(Qt::Key_Return);
+    }
+    QCOMPARE(table.set().teams.home.substitutions, 2);
+    QCOMPARE(onCourt(table.set().teams.home, Slot(4)), ShirtNumber(8));
+}
+
+void TestSubstitutionBar::whatIsUnlawfulIsSaidBeforeEnter() {
+    OpenTable table(withRoster().substitute(Team::Home, 7, 3));
+    const std::size_t before = table.recorded();
+    table.press(Qt::Key_S);
+    table.type("3");
+    table.find<NumberField>("subOut")->setNumber(ShirtNumber(5));
+    QVERIFY(table.find<SubstitutionBar>("substitutionBar")->sentence().contains(u"belongs to slot III"));
+    QCOMPARE(table.recorded(), before);
+}
+
+void TestSubstitutionBar::theRefereesWordNeedsItsReason() {
+    OpenTable table(withRoster().substitute(Team::Home, 7, 3));
+    const std::size_t before = table.recorded();
+    table.press(Qt::Key_S);
+    table.type("3");
+    table.find<NumberField>("subOut")->setNumber(ShirtNumber(5));
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.recorded(), before);
+    QCOMPARE(table.window().focusWidget()->objectName(), QStringLiteral("subReason"));
+    table.press(Qt::Key_Return); // no reason, no entry
+    QCOMPARE(table.recorded(), before);
+    table.type("injury");
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.recorded(), before + 1);
+    QCOMPARE(table.newest().overruled, std::optional(QStringLiteral("injury")));
+}
+
+void TestSubstitutionBar::refusedOnesSayTheWayOut() {
+    OpenTable table(withRoster());
+    const std::size_t before = table.recorded();
+    table.press(Qt::Key_S);
+    table.type("7");
+    table.press(Qt::Key_Return);
+    table.type("42");
+    table.press(Qt::Key_Return);
+    QVERIFY(table.find<SubstitutionBar>("substitutionBar")->sentence().contains(u"not on court"));
+    QVERIFY(!table.find<QLineEdit>("subReason")->isVisible());
+    QCOMPARE(table.recorded(), before);
+}
+
+void TestSubstitutionBar::theLimitIsToldToTheSecondReferee() {
+    MatchBuilder match = withRoster();
+    for (int i = 0; i < 7; ++i) // 14 substitutions
+        match.substitute(Team::Home, 7, 3).substitute(Team::Home, 3, 7);
+    OpenTable table(match);
+    table.press(Qt::Key_S);
+    table.type("7");
+    table.press(Qt::Key_Return);
+    // Source: Scoring & Libero Tracking, EOA Volleyball Officials Clinic: the 15th is told.
+    QVERIFY(table.find<SubstitutionBar>("substitutionBar")->sentence().contains(u"used 15 of 18 substitutions"));
+    table.press(Qt::Key_Escape);
+    QVERIFY(table.find<NoticeStrip>("noticeStrip")->view().told.join(u' ').contains(u"15 of 18"));
+    table.press(Qt::Key_Space);
+    QVERIFY(table.find<NoticeStrip>("noticeStrip")->view().told.isEmpty());
+}
+
+void TestSubstitutionBar::escapeClosesAndTheTableGoesOn() {
+    OpenTable table(withRoster());
+    table.press(Qt::Key_S);
+    table.press(Qt::Key_Escape);
+    QVERIFY(!table.find<SubstitutionBar>("substitutionBar")->isVisible());
+    table.press(Qt::Key_Left);
+    QCOMPARE(table.score().home, 1);
+}
+
+void TestSubstitutionBar::anEmptyBarLetsTheTablesKeysThrough() {
+    OpenTable table(withRoster());
+    table.press(Qt::Key_S);
+    table.press(Qt::Key_Space);
+    QVERIFY(table.set().contacted);
+    QVERIFY(!table.find<SubstitutionBar>("substitutionBar")->isVisible());
+    table.press(Qt::Key_Left);
+    table.press(Qt::Key_S);
+    table.type("7");
+    table.press(Qt::Key_Left); // half a substitution: the arrow belongs to the field
+    QCOMPARE(table.score().home, 1);
+}
+
+void TestSubstitutionBar::backspaceInTheBarNeverUndoes() {
+    OpenTable table(withRoster());
+    const std::size_t before = table.recorded();
+    table.press(Qt::Key_S);
+    table.press(Qt::Key_Backspace);
+    table.type("7");
+    table.press(Qt::Key_Backspace);
+    table.press(Qt::Key_Backspace);
+    QCOMPARE(table.recorded(), before);
+}
+
+void TestSubstitutionBar::aRallyInPlayIsSaidAtOnce() {
+    OpenTable table(withRoster());
+    table.press(Qt::Key_Space);
+    table.press(Qt::Key_S);
+    QVERIFY(!table.find<SubstitutionBar>("substitutionBar")->isVisible());
+    QVERIFY(table.find<NoticeStrip>("noticeStrip")->view().refused.startsWith(u"The rally is not decided"));
+    table.press(Qt::Key_Left);
+    QVERIFY(table.find<NoticeStrip>("noticeStrip")->view().refused.isEmpty());
+}
+
+void TestSubstitutionBar::bothSidesHaveTheirKey() {
+    OpenTable table(withRoster());
+    table.press(Qt::Key_L);
+    QCOMPARE(table.find<SubstitutionBar>("substitutionBar")->team(), Team::Visitors);
+    table.press(Qt::Key_S);
+    QCOMPARE(table.find<SubstitutionBar>("substitutionBar")->team(), Team::Home);
+}
+
+QTEST_MAIN(TestSubstitutionBar)
+#include "tst_substitutionbar.moc"

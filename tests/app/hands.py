@@ -12,6 +12,11 @@ def xdotool(*words):
     subprocess.run(["xdotool", *map(str, words)], check=True, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
 
 
+def is_button(role):
+    """A button that stays down is called a check box on the bus."""
+    return "button" in role or role == "check box"
+
+
 class Keyboard:
     """Nothing but keys. The home team stands left, so its keys are the left hand's."""
 
@@ -117,7 +122,7 @@ class Pointer:
     def press(self, wanted, leftmost=None):
         box = self.box(self.find(wanted, leftmost=leftmost))
         xdotool("mousemove", box.x + box.width // 2, box.y + box.height // 2, "click", 1)
-        time.sleep(0.12)
+        time.sleep(0.5)  # longer than a double click, which the table takes for one
 
     def press_button(self, *starts):
-        self.press(lambda name, role: ("button" in role or role == "check box") and name.startswith(starts))
+        self.press(lambda name, role: is_button(role) and name.startswith(starts))

@@ -33,7 +33,7 @@ class PointerScorer(hands.Pointer):
     def line_up(self, team):
         self.press_button("Type the line-up", "Record line-up of", "Record the line-up")
         for number in [*playedset.LINE_UPS[team], playedset.CAPTAINS[team], playedset.LIBEROS[team][0]]:
-            self.press(lambda name, role, number=number: "button" in role and name.split(" ")[0] == str(number),
+            self.press(lambda name, role, number=number: hands.is_button(role) and name.split(" ")[0] == str(number),
                        leftmost=team == HOME)
         self.press_button("Record line-up of", "Record both line-ups")
 
@@ -54,18 +54,18 @@ class PointerScorer(hands.Pointer):
 
     def side_button(self, team, words):
         """The control of that name on the team's side: home stands left."""
-        self.press(lambda name, role: "button" in role and name.startswith(words), leftmost=team == HOME)
+        self.press(lambda name, role: hands.is_button(role) and name.startswith(words), leftmost=team == HOME)
 
     def sub(self, team, number_in, number_out):
         self.side_button(team, "Sub")
-        bar = lambda number: lambda name, role: "button" in role and name.split(",")[0].split(" ")[0] == str(number)
+        bar = lambda number: lambda name, role: hands.is_button(role) and name.split(",")[0].split(" ")[0] == str(number)
         self.press(bar(number_in))
         try:
             self.find(bar(number_out), within=1.0)
             self.press(bar(number_out))
         except AssertionError:
             pass  # the number out was proposed, being the only lawful one
-        self.press(lambda name, role: "button" in role and name.startswith("Record  "))
+        self.press(lambda name, role: hands.is_button(role) and name.startswith("Record  "))
         self.press_button("Close")
 
     def time_out(self, team):

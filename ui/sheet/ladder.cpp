@@ -36,7 +36,7 @@ public:
           m_scene(scene),
           m_rungs(rungs),
           m_pitch((ladderBottom - rungsTop) / rungs.count),
-          m_points(m_pitch > 4.5 ? 7.9 : 6.4) {}
+          m_points(m_pitch > 4.5 ? 7.9 : 6.1) {}
 
     void head();
     void rules();
@@ -130,7 +130,7 @@ void LadderPen::number(const Tag& tag, QPointF centre, int total, const InkStyle
 
 void LadderPen::ring(const Tag& tag, QPointF centre, const InkStyle& ink) {
     const double diameter = std::min(4.7, m_pitch - 0.18);
-    const double width = ringLine * ink.line * diameter / 4.7;
+    const double width = (m_pitch > 4.5 ? ringLine : 0.85 * ringLine) * ink.line * diameter / 4.7;
     const double radius = (diameter - width) / 2;
     m_draft.ring(tag, centre, radius, strokeRound(ink, width, radius, dashPitch));
 }

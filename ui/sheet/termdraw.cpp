@@ -135,7 +135,9 @@ void TermPen::word(const Tag& tag, const Spot& spot, const QString& words, doubl
 }
 
 void TermPen::note(const Tag& tag, const Spot& spot, int number) {
-    const QPointF anchor(spot.right + 0.45 * m_size.line, spot.centre - 0.25 * m_size.ring);
+    // In a folded term there is less room above a line than a raised note would take.
+    const double raised = m_size.lineShift > 0 ? 0.35 : 0.25 * m_size.ring;
+    const QPointF anchor(spot.right + 0.45 * m_size.line, spot.centre - raised);
     m_draft.text(tag, anchor, QString::number(number), {m_size.notePoints, FontWeight::Bold, soot});
 }
 

@@ -169,7 +169,8 @@ void TestPages::nothingIsLeftOut() {
             return found;
         };
         QCOMPARE(count(ItemRole::ServeMark), shapes);
-        QCOMPARE(count(ItemRole::CounterCross), substitutions * static_cast<qsizetype>(pages.size()));
+        QCOMPARE(count(ItemRole::CounterCross),
+                 substitutions * static_cast<qsizetype>(pages.front().flow.pages.size()));
         QCOMPARE(count(ItemRole::RunningOpponents), points);
         QVERIFY(count(ItemRole::MarkStrike) >= struck);
         QVERIFY(marks > 40);

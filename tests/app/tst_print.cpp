@@ -74,7 +74,9 @@ void TestPrint::whatIsPrintedCanBeFoundAndRead() {
         QVERIFY2(text.contains(words), qPrintable(words));
     const QString fonts = saidOf(folder.path(u"a.pdf"_s), u"pdffonts"_s);
     QVERIFY2(fonts.contains(u"Inter"_s), qPrintable(fonts));
-    QVERIFY2(!fonts.contains(u" no  "_s), qPrintable(fonts));
+    for (const QString& line : fonts.split(u'\n').mid(2))
+        QVERIFY2(line.isEmpty() || line.contains(QStringLiteral("yes no  yes")),
+                 qPrintable(line)); // embedded, with a map to text
 }
 
 void TestPrint::theSameMatchGivesTheSamePdf() {

@@ -36,7 +36,7 @@ public:
           m_scene(scene),
           m_rungs(rungs),
           m_pitch((ladderBottom - rungsTop) / rungs.count),
-          m_points(m_pitch > 4.5 ? 7.9 : 6.1) {}
+          m_points(m_pitch > 4.5 ? 7.8 : 6.1) {}
 
     void head();
     void rules();

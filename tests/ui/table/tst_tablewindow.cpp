@@ -59,6 +59,7 @@ void TestTableWindow::aClickOnATeamAreaIsARally() {
 
 void TestTableWindow::aDoubleClickIsOneRally() {
     OpenTable table(MatchBuilder().started());
+    QTest::mouseClick(table.find("teamAreaLeft"), Qt::LeftButton);
     QTest::mouseDClick(table.find("teamAreaLeft"), Qt::LeftButton);
     QCOMPARE(table.score().home, 1);
 }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/clocktext.h"
 
+#include "ui/wording/sheetwords.h"
+
 #include <QRegularExpression>
 
 using namespace Qt::Literals::StringLiterals;
@@ -32,9 +34,7 @@ QTime timeFromText(const QString& text) {
 }
 
 QString textOfTime(QTime time, const QLocale& locale) {
-    QString format = locale.timeFormat(QLocale::ShortFormat);
-    format.remove(u":ss"_s);
-    return locale.toString(time, format).simplified();
+    return timeWords(time, locale).simplified();
 }
 
 } // namespace setfolio

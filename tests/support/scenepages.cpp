@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// Prints the scenes of tests/golden for the eye: `scenepages FOLDER [SCENE...]` writes FOLDER/SCENE.pdf for each.
+#include "tests/support/sheetscenes.h"
+#include "ui/sheet/compose.h"
+#include "ui/sheet/pdf.h"
+
+#include <QDir>
+#include <QFile>
+#include <QGuiApplication>
+#include <QTextStream>
+
+using namespace setfolio;
+using namespace setfolio::testing;
+
+namespace {
+
+bool print(const QDir& folder, const QString& name) {
+    const SheetScene scene = sheetScene(name);
+    const SheetOptions options{.fonts = SheetFonts::load().value(),
+                               .paper = scene.a4 ? PaperSize::A4 : PaperSize::Letter,
+                               .screen = scene.screen,
+                               .locale = QLocale(QStringLiteral("en_GB")),
+                               .former = {}};
+    const auto pdf = pdfOf(composeSet(scene.heading, scene.set, options), {name, {}, QDateTime::currentDateTimeUtc()});
+    QFile file(folder.filePath(name + QLatin1String(".pdf")));
+    return pdf && file.open(QIODevice::WriteOnly) && file.write(*pdf) == pdf->size() && file.flush();
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    const QGuiApplication application(argc, argv);
+    QStringList names = QGuiApplication::arguments().mid(1);
+    if (names.isEmpty()) {
+        QTextStream(stderr) << "usage: scenepages FOLDER [SCENE...]\n";
+        return 64;
+    }
+    const QDir folder(names.takeFirst());
+    for (const QString& name : names.isEmpty() ? sheetSceneNames() : names)
+        if (!print(folder, name)) {
+            QTextStream(stderr) << "could not print " << name << " to " << folder.path() << '\n';
+            return 1;
+        }
+}

@@ -89,13 +89,18 @@ tl::expected<Recorded, LedgerError> checkedRecord(const RecordMembers& members, 
         return fault(Code::BrokenLine, number, u"time"_s);
     if (const auto* strike = std::get_if<Strike>(&members.entry); strike && strike->target >= number)
         return fault(Code::BrokenLine, number, u"entry"_s);
+    if (const auto* ruling = std::get_if<WrongServer>(&members.entry);
+        ruling && ruling->takenBackFrom.value_or(EntryNumber()) >= number)
+        return fault(Code::BrokenLine, number, u"taken-back-from"_s);
+    if (members.placed && members.placed->target >= number)
+        return fault(Code::BrokenLine, number, u"placed"_s);
     if (std::holds_alternative<MatchOpened>(members.entry)) {
         if (!json.contains("format"_L1))
             return fault(Code::BrokenLine, number, u"format"_s);
         if (!json.value("rulebook"_L1).isObject())
             return fault(Code::BrokenLine, number, u"rulebook"_s);
     }
-    return Recorded{number, *members.time, members.entry, members.overruled};
+    return Recorded{number, *members.time, members.entry, members.overruled, members.placed};
 }
 
 /// Whether bytes without a line feed may be the beginning of the next line, as FORMAT.md says.
@@ -175,6 +180,8 @@ QByteArray ledgerLine(const Recorded& recorded, const QByteArray& previousDigest
     QByteArray line = startOfLine(recorded.number) + instantText(recorded.time).toUtf8() + '"';
     if (recorded.overruled)
         line += ",\"overruled\":" + compactJson(*recorded.overruled);
+    if (recorded.placed)
+        line += ",\"placed\":" + compactJson(placedJson(*recorded.placed));
     line += ",\"kind\":" + compactJson(kindOf(recorded.entry));
     if (!members.isEmpty())
         line += ',' + compactJson(members).mid(1).chopped(1);

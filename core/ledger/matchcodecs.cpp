@@ -147,13 +147,13 @@ void Codec<MatchClosed>::write(const MatchClosed&, MemberWriter&) {}
 
 Forfeit Codec<Forfeit>::read(MemberReader& reader) {
     return {reader.word<Team>("by"_L1), reader.word<ForfeitKind>("how"_L1),
-            reader.word<Reach>("reach"_L1, Reach::Match), reader.text("reason"_L1)};
+            reader.word<Scope>("reach"_L1, Scope::Match), reader.text("reason"_L1)};
 }
 
 void Codec<Forfeit>::write(const Forfeit& forfeit, MemberWriter& writer) {
     writer.word("by"_L1, forfeit.by);
     writer.word("how"_L1, forfeit.kind);
-    writer.wordUnless(Reach::Match, "reach"_L1, forfeit.reach);
+    writer.wordUnless(Scope::Match, "reach"_L1, forfeit.reach);
     writer.text("reason"_L1, forfeit.reason);
 }
 

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 
-/// What lines of a ledger and lines of a plain list have in common: an entry, and "time", "overruled" and "placed" beside
-/// it.
+/// What lines of a ledger and lines of a plain list have in common: an entry, and "time", "overruled" and "placed"
+/// beside it.
 #pragma once
 
 #include "core/ledger/entryjson.h"

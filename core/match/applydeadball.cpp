@@ -15,7 +15,7 @@ void Applier::operator()(const Substitution& substitution) {
         if (!leaves.isValid() || leaves != substitution.out)
             continue;
         team.slots[slot.index()].push_back({substitution.in, m_number});
-        if (countsAsSubstitution(m_state.rulebook(), team, substitution.kind))
+        if (countsAsSubstitution(m_state.rulebook(), team.substitutions, substitution.kind))
             ++team.substitutions;
         if (substitution.kind == SubstitutionKind::Exceptional)
             team.exceptionalOuts.push_back({substitution.out, m_number});

@@ -29,7 +29,7 @@ void Applier::operator()(const Forfeit& forfeit) {
         return;
     const Team winner = opponentsOf(forfeit.by);
     const bool keepsItsPoints = forfeit.kind == ForfeitKind::Incomplete;
-    if (keepsItsPoints && !set().winner && (set().started || forfeit.reach == Reach::Set)) {
+    if (keepsItsPoints && !set().winner && (set().started || forfeit.reach == Scope::Set)) {
         set().started = true;
         const int own = set().teams[forfeit.by].points;
         const int needed = std::max(pointsToWin(m_state, set().number), own + m_state.rulebook().margin);
@@ -41,7 +41,7 @@ void Applier::operator()(const Forfeit& forfeit) {
         set().forfeit = forfeit;
         decide();
     }
-    if (keepsItsPoints && forfeit.reach == Reach::Set)
+    if (keepsItsPoints && forfeit.reach == Scope::Set)
         return;
     set().ended = keepsItsPoints && set().winner.has_value();
     m_state.forfeit = forfeit;

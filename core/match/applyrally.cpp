@@ -55,8 +55,13 @@ void Applier::operator()(const WrongServer& ruling) {
 void Applier::serveMade() {
     set().contacted = true;
     TeamInSet& team = set().teams[set().serving];
-    if (!team.liberoSlot && liberoAtServe(set()))
+    const std::optional<ShirtNumber> libero = liberoAtServe(set());
+    if (!libero)
+        return;
+    if (!team.liberoSlot)
         team.liberoSlot = team.nextServer;
+    if (team.liberoSlot == team.nextServer)
+        team.liberoServed = libero;
 }
 
 void Applier::award(Team team, PointBy by) {
@@ -92,7 +97,8 @@ void Applier::giveServeTo(Team team) {
 
 void Applier::takeBack(Team team, EntryNumber first) {
     std::vector<Point>& points = set().points;
-    const auto fault = std::ranges::find(points, first, &Point::entry);
+    const auto fault =
+        std::ranges::find_if(points, [&](const Point& point) { return point.team == team && point.entry == first; });
     const auto gone = std::remove_if(fault, points.end(), [team](const Point& point) { return point.team == team; });
     set().teams[team].points -= static_cast<int>(points.end() - gone);
     points.erase(gone, points.end());

@@ -8,8 +8,8 @@ bool bringsPoint(const Rulebook&, SanctionLevel level) {
     return level == SanctionLevel::Penalty;
 }
 
-bool countsAsSubstitution(const Rulebook& rulebook, const TeamInSet& team, SubstitutionKind kind) {
-    return kind == SubstitutionKind::Regular || team.substitutions < rulebook.substitutionLimit;
+bool countsAsSubstitution(const Rulebook& rulebook, int used, SubstitutionKind kind) {
+    return kind == SubstitutionKind::Regular || used < rulebook.substitutionLimit;
 }
 
 bool timeOutRenewsRequests(const Rulebook&) {

@@ -10,8 +10,9 @@ namespace setfolio {
 
 /// Whether a card for misconduct brings the opponents a point and the serve.
 [[nodiscard]] bool bringsPoint(const Rulebook& rulebook, SanctionLevel level);
-/// Whether a substitution of this kind is one of the team's limited number.
-[[nodiscard]] bool countsAsSubstitution(const Rulebook& rulebook, const TeamInSet& team, SubstitutionKind kind);
+/// Whether a substitution of this kind is one of the team's limited number, of which it has
+/// `used` so many.
+[[nodiscard]] bool countsAsSubstitution(const Rulebook& rulebook, int used, SubstitutionKind kind);
 /// Whether a time-out lets both teams ask for substitutions again in the same interruption.
 [[nodiscard]] bool timeOutRenewsRequests(const Rulebook& rulebook);
 

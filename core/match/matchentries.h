@@ -6,6 +6,7 @@
 
 #include "core/match/ids.h"
 #include "core/rules/rulebook.h"
+#include "core/rules/scope.h"
 
 #include <QDate>
 #include <QString>
@@ -80,14 +81,12 @@ enum class ForfeitKind : std::uint8_t {
     Default,    ///< it does not appear or refuses to play: it loses every set to nothing
     Incomplete, ///< it cannot, or may not, play on: it keeps its points and sets, its opponents get what they need
 };
-enum class Reach : std::uint8_t { Set, Match };
-
 /// A team forfeits the present set or the match.
 /// Sources: FIVB Official Volleyball Rules 2025-2028, 6.4.1 to 6.4.3.
 struct Forfeit {
     Team by = Team::Home;
     ForfeitKind kind = ForfeitKind::Default;
-    Reach reach = Reach::Match; ///< a Default is always of the match
+    Scope reach = Scope::Match; ///< a Default is always of the match
     QString reason;
     bool operator==(const Forfeit&) const = default;
 };

@@ -84,6 +84,7 @@ struct TeamInSet {
     int reServes = 0;                         ///< in the present term
     std::optional<ShirtNumber> liberoServing; ///< the libero who serves the present term in the slot player's place
     std::optional<Slot> liberoSlot;           ///< the one slot a libero has served in during this set
+    std::optional<ShirtNumber> liberoServed;  ///< who served in it last
     std::vector<ShirtNumber> liberos;         ///< the line-up's, as redesignated since
     std::optional<LiberoOnCourt> libero;      ///< who is on court now, where a record of replacements is kept
     std::optional<int> liberoMoved;           ///< rallies completed in the set when a replacement was last made

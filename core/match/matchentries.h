@@ -81,6 +81,7 @@ enum class ForfeitKind : std::uint8_t {
     Default,    ///< it does not appear or refuses to play: it loses every set to nothing
     Incomplete, ///< it cannot, or may not, play on: it keeps its points and sets, its opponents get what they need
 };
+
 /// A team forfeits the present set or the match.
 /// Sources: FIVB Official Volleyball Rules 2025-2028, 6.4.1 to 6.4.3.
 struct Forfeit {

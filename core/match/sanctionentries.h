@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/match/ids.h"
+#include "core/rules/sanctionrules.h"
 
 #include <QString>
 
@@ -17,11 +18,8 @@ enum class BenchRole : std::uint8_t { Coach, AssistantCoach, SecondAssistantCoac
 /// A player by her number, someone of the bench by her role.
 using Member = std::variant<ShirtNumber, BenchRole>;
 
-/// What a sanction amounts to, in the order of the ladder. Which cards are shown for it, whether it brings a point, and
-/// for how long it counts, is the rulebook's affair.
-enum class SanctionLevel : std::uint8_t { Warning, Penalty, Expulsion, Disqualification };
-
-/// A card for misconduct. Given before a set has started, its point comes with the first serve of that set.
+/// A sanction for misconduct. Which cards are shown for it, whether it brings a point, and for how long it counts, is
+/// the rulebook's affair. Given before a set has started, its point comes with the first serve of that set.
 struct Sanction {
     Team team = Team::Home;
     Member who = BenchRole::Coach;

@@ -59,7 +59,7 @@ Read<std::vector<Item>> listOf(const QJsonValue& value, One one) {
         return tl::unexpected(Code::WrongType);
     std::vector<Item> items;
     const QJsonArray array = value.toArray();
-    for (const QJsonValue& member : array) {
+    for (const auto& member : array) {
         Read<Item> item = one(member);
         if (!item)
             return tl::unexpected(item.error());

@@ -5,7 +5,7 @@
 #include "app/damagedmatch.h"
 #include "app/newledger.h"
 #include "app/recentmatches.h"
-#include "core/ledger/posixfile.h"
+#include "core/ledger/wholefile.h"
 #include "core/record/matchfile.h"
 #include "ui/dialogs/newmatchdialog.h"
 #include "ui/table/tablewindow.h"

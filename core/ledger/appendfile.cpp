@@ -57,7 +57,8 @@ tl::expected<AppendFile, FileError> AppendFile::open(const QString& path, Mode m
 
 tl::expected<QByteArray, FileError> AppendFile::readAll(qsizetype atMost) {
     QByteArray bytes;
-    QByteArray piece(64 * 1024, Qt::Uninitialized);
+    constexpr qsizetype atOnce = 65'536;
+    QByteArray piece(atOnce, Qt::Uninitialized);
     while (true) {
         const ssize_t count =
             ::pread(m_file.get(), piece.data(), static_cast<size_t>(piece.size()), static_cast<off_t>(bytes.size()));

@@ -81,7 +81,7 @@ struct SettingReader {
             return tl::unexpected(Code::WrongType);
         std::vector<int> numbers;
         const QJsonArray array = value.toArray();
-        for (const QJsonValue& item : array) {
+        for (const auto& item : array) {
             const auto number = wholeNumber(item, setting.lowest, setting.highest);
             if (!number)
                 return tl::unexpected(number.error());

@@ -60,7 +60,7 @@ void EntryList::setEntries(std::vector<ShownEntry> entries) {
 }
 
 QSize EntryList::minimumSizeHint() const {
-    return {m_look.whole(200), m_look.whole(headHeight + 2 * pitch)};
+    return {m_look.whole(200), m_look.whole(headHeight + pitch)};
 }
 
 void EntryList::paintEvent(QPaintEvent*) {

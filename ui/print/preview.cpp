@@ -76,7 +76,7 @@ Preview::Preview(const MatchRecord& record, const SheetFonts& fonts, const Previ
     row->addWidget(m_view, 1);
     connect(m_view, &PageView::changed, this, &Preview::showWhere);
     addKeys();
-    resize(1300, 700);
+    resize(1300, 690);
     compose();
     m_view->setFocus();
 }

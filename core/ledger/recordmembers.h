@@ -19,7 +19,7 @@ struct RecordMembers {
     bool operator==(const RecordMembers&) const = default;
 };
 
-/// Takes "time" and "overruled" off; what remains must be an entry.
-[[nodiscard]] tl::expected<RecordMembers, EntryJsonError> recordMembersFromJson(const QJsonObject& json);
+/// Takes "time" and "overruled"; what nobody has taken yet must be an entry.
+[[nodiscard]] tl::expected<RecordMembers, EntryJsonError> recordMembersFrom(Members& members);
 
 } // namespace setfolio

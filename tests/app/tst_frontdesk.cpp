@@ -7,6 +7,7 @@
 #include "core/ledger/ledger.h"
 #include "tests/app/program.h"
 #include "tests/support/matchbuilder.h"
+#include "ui/dialogs/newmatchdialog.h"
 #include "ui/table/tablewindow.h"
 
 #include <QApplication>
@@ -60,6 +61,41 @@ private:
     Qt::TextFormat m_format = Qt::AutoText;
 };
 
+/// Works the next dialog that opens, once.
+class Working : public QObject {
+public:
+    explicit Working(std::function<void(NewMatchDialog&)> work) : m_work(std::move(work)) {
+        connect(&m_timer, &QTimer::timeout, this, &Working::begin);
+        m_timer.start(20);
+    }
+
+private:
+    void begin() {
+        auto* dialog = qobject_cast<NewMatchDialog*>(QApplication::activeModalWidget());
+        if (!dialog)
+            return;
+        m_timer.stop();
+        m_work(*dialog);
+    }
+    QTimer m_timer;
+    std::function<void(NewMatchDialog&)> m_work;
+};
+
+StartPage* startPage() {
+    for (QWidget* widget : QApplication::topLevelWidgets())
+        if (auto* page = qobject_cast<StartPage*>(widget); page && page->isVisible())
+            return page;
+    qFatal("no start page");
+}
+
+/// Types a team's name on its page, from the first page on.
+void typeNames(NewMatchDialog& dialog) {
+    for (const char* name : {"Saltmarsh Herons", "Quarry Ridge Larks"}) {
+        QTest::mouseClick(dialog.findChild<QPushButton*>(u"next"_s), Qt::LeftButton);
+        QTest::keyClicks(dialog.focusWidget(), QLatin1String(name));
+    }
+}
+
 } // namespace
 
 class TestFrontDesk : public QObject {
@@ -73,6 +109,8 @@ private Q_SLOTS:
     void theStartPageGivesWayToTheMatch();
     void theStartPageListsWhatWasOpenedLast();
     void theDemoIsOpenedInACopy();
+    void aCancelledNewMatchIsThereAgain();
+    void aNewMatchIsWrittenAndOpened();
     void whatIsDamagedIsSaidAsPlainText();
     void whatIsNotThereIsSaid();
     void aGoodPartIsOfferedOnlyWhereThereIsOne_data();
@@ -156,6 +194,47 @@ void TestFrontDesk::theDemoIsOpenedInACopy() {
     QCOMPARE(tables().size(), std::size_t(1));
     QVERIFY(!tables().front()->file().ledger().isReadOnly());
     QVERIFY(!tables().front()->file().ledger().path().startsWith(u":"_s));
+}
+
+void TestFrontDesk::aCancelledNewMatchIsThereAgain() {
+    FrontDesk desk(SheetFonts::load().value(), stoppedClock());
+    desk.showStartPage();
+    QVERIFY(QTest::qWaitForWindowActive(startPage()));
+    QString found;
+    const Working first([](NewMatchDialog& dialog) {
+        typeNames(dialog);
+        QTest::keyClick(dialog.focusWidget(), Qt::Key_Escape);
+    });
+    QTest::mouseClick(startPage()->findChild<QPushButton*>(u"newMatch"_s), Qt::LeftButton);
+    const Working second([&found](NewMatchDialog& dialog) {
+        found = dialog.draft().opened.teams.visitors.name;
+        QTest::mouseClick(dialog.findChild<QPushButton*>(u"cancel"_s), Qt::LeftButton);
+    });
+    QTest::mouseClick(startPage()->findChild<QPushButton*>(u"newMatch"_s), Qt::LeftButton);
+    QCOMPARE(found, u"Quarry Ridge Larks"_s);
+    QVERIFY(tables().empty());
+}
+
+void TestFrontDesk::aNewMatchIsWrittenAndOpened() {
+    const Folder folder;
+    qputenv("HOME", folder.path({}).toUtf8()); // where matches are kept
+    FrontDesk desk(SheetFonts::load().value(), stoppedClock());
+    desk.showStartPage();
+    QVERIFY(QTest::qWaitForWindowActive(startPage()));
+    QString path;
+    const Working working([&path](NewMatchDialog& dialog) {
+        typeNames(dialog);
+        path = dialog.path();
+        QTest::mouseClick(dialog.findChild<QPushButton*>(u"record"_s), Qt::LeftButton);
+    });
+    QTest::mouseClick(startPage()->findChild<QPushButton*>(u"newMatch"_s), Qt::LeftButton);
+    QCOMPARE(tables().size(), std::size_t(1));
+    const Ledger& ledger = tables().front()->file().ledger();
+    QCOMPARE(ledger.path(), path);
+    QVERIFY(QFileInfo(path).size() > 0);
+    QCOMPARE(ledger.entries().size(), std::size_t(4));
+    QCOMPARE(std::get<MatchOpened>(ledger.entries()[0].entry).teams.home.name, u"Saltmarsh Herons"_s);
+    QFile::remove(path);
 }
 
 void TestFrontDesk::whatIsDamagedIsSaidAsPlainText() {

@@ -5,7 +5,9 @@
 #include "tests/ui/drawnwords.h"
 #include "ui/dialogs/numberchips.h"
 #include "ui/dialogs/twolinebutton.h"
+#include "ui/print/pageview.h"
 #include "ui/table/keybutton.h"
+#include "ui/table/sheetview.h"
 
 #include <QAbstractItemView>
 #include <QAbstractSpinBox>
@@ -121,15 +123,41 @@ QString cutIn(const QComboBox& choice) {
                : QString();
 }
 
-/// What a widget that draws its own words has shortened, or drawn beyond its edge.
+std::vector<const QWidget*> controlsIn(const QWidget& widget) {
+    std::vector<const QWidget*> controls;
+    for (const auto* child : widget.findChildren<QWidget*>(Qt::FindDirectChildrenOnly))
+        if (child->isVisible() && isOneOf<QAbstractButton, QLineEdit, QComboBox, QAbstractSpinBox>(child))
+            controls.push_back(child);
+    return controls;
+}
+
+/// Where the capitals of drawn words are, about.
+QRectF coreOf(const DrawnWords& words) {
+    return words.place.adjusted(1, words.place.height() * 0.3, -1, -words.place.height() * 0.25);
+}
+
+/// Whether drawn words run into other ones, or lie under a control.
+bool isCovered(const DrawnWords& words, const std::vector<DrawnWords>& all, const QWidget& widget) {
+    const QRectF core = coreOf(words);
+    if (core.isEmpty() || words.text.trimmed().isEmpty())
+        return false;
+    for (const DrawnWords& other : all)
+        if (&other != &words && !other.text.trimmed().isEmpty() && coreOf(other).intersects(core))
+            return true;
+    return std::ranges::any_of(controlsIn(widget),
+                               [&](const QWidget* control) { return QRectF(control->geometry()).intersects(core); });
+}
+
+/// What a widget that draws its own words has shortened, drawn beyond its edge or over one another.
 QStringList cutInDrawingOf(QWidget& widget) {
     QStringList cut;
     const auto* button = qobject_cast<QAbstractButton*>(&widget);
     const QString whole = widget.accessibleName() + (button ? button->text() : QString());
-    for (const DrawnWords& words : wordsDrawnBy(widget)) {
+    const std::vector<DrawnWords> all = wordsDrawnBy(widget);
+    for (const DrawnWords& words : all) {
         const bool shortened = words.text.endsWith(u'…') && !whole.contains(words.text);
-        const bool beyond = words.place.left() < -1 || words.place.right() > widget.width() + 1;
-        if (shortened || beyond)
+        const bool beyond = !QRectF(widget.rect()).adjusted(-1, -1, 1, 1).contains(coreOf(words));
+        if (shortened || beyond || isCovered(words, all, widget))
             cut << wordFor(&widget) + u": "_s + words.text;
     }
     return cut;
@@ -138,7 +166,7 @@ QStringList cutInDrawingOf(QWidget& widget) {
 bool drawsItsOwn(const QWidget* widget) {
     return QByteArrayView(widget->metaObject()->className()).startsWith("setfolio::") &&
            !isOneOf<QLineEdit, QComboBox, QAbstractSpinBox, QAbstractItemView, QAbstractScrollArea>(widget) &&
-           widget->objectName() != u"sheetView"_s;
+           !isOneOf<SheetView, PageCanvas>(widget); // the sheet has tests of its own
 }
 
 template <typename Child>

@@ -12,6 +12,7 @@
 #include "ui/dialogs/tossdialog.h"
 #include "ui/print/preview.h"
 
+#include <QApplication>
 #include <QPushButton>
 
 using namespace Qt::Literals::StringLiterals;
@@ -63,7 +64,7 @@ MatchDraft draft() {
 }
 
 ShownWindow newMatch(int page, const MatchDraft& from) {
-    const ShownWindow made = make<NewMatchDialog>(from, u"/home/scorer/Documents/matches"_s, unitedStates);
+    const ShownWindow made = make<NewMatchDialog>(from, u"/matches/of the season/2026"_s, unitedStates);
     for (int turned = 1; turned < page; ++turned)
         childOf<QPushButton>(*made.window, "next")->click();
     return made;
@@ -101,6 +102,15 @@ ShownWindow preview() {
     options.utcNow = [] { return QDateTime(QDate(2026, 10, 14), QTime(22, 0), Qt::UTC); };
     const MatchRecord record = setWon().add(SetEnded{}).record();
     return make<Preview>(record, SheetFonts::load().value(), options);
+}
+
+ShownWindow previewWithSentence() {
+    const ShownWindow made = preview();
+    auto* window = qobject_cast<Preview*>(made.window);
+    static_cast<void>(
+        window->saveTo(u"/nowhere/"_s + QString(50, u'w') + u"/"_s + QString(50, u'w') + u"/sheets.pdf"_s));
+    QApplication::processEvents();
+    return made;
 }
 
 void press(OpenTable& opened, std::initializer_list<Qt::Key> keys) {
@@ -155,6 +165,7 @@ const std::vector<WindowScene>& windowScenes() {
         {"end of a set that goes on", [] { return make<SetEndDialog>(inPlay().state(), QTime(18, 59), unitedStates); }},
         {"close of the match", [] { return make<MatchCloseDialog>(threeSetsWon(), unitedStates); }},
         {"preview", preview},
+        {"preview with a long sentence", previewWithSentence},
     };
     return scenes;
 }

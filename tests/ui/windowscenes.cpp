@@ -11,6 +11,9 @@
 #include "ui/dialogs/startpage.h"
 #include "ui/dialogs/tossdialog.h"
 #include "ui/print/preview.h"
+#include "ui/table/noticeband.h"
+#include "ui/wording/errorwords.h"
+#include "ui/wording/tablewords.h"
 
 #include <QApplication>
 #include <QPushButton>
@@ -44,6 +47,31 @@ ShownWindow shown(const std::shared_ptr<QWidget>& window) {
 template <typename Window, typename... Arguments>
 ShownWindow make(Arguments&&... arguments) {
     return shown(std::make_shared<Window>(std::forward<Arguments>(arguments)...));
+}
+
+/// Every band that can be over the sheet at once.
+void tellAll(OpenTable& opened) {
+    auto* band = opened.find<NoticeBand>("noticeBand");
+    band->tell(BandKind::NotRecorded, notRecorded(sentence(FileError{FileError::Code::CannotWrite, opened.path(),
+                                                                     u"No space left on device"_s})));
+    band->tell(BandKind::TailSetAside, sentence(TornTail{6, {}, opened.path() + u".torn-1"_s}, opened.path()));
+}
+
+ShownWindow readOnlyTable() {
+    struct Two {
+        OpenTable first{inPlay(), smallestRoom};
+        std::unique_ptr<TableWindow> second;
+    };
+    auto two = std::make_shared<Two>();
+    auto file = MatchFile::open(two->first.path(), Ledger::Access::ReadWrite);
+    const Clock clock{[] { return QDateTime(QDate(2026, 10, 14), QTime(22, 0), Qt::UTC); },
+                      [] { return QTime(18, 0); }};
+    two->second = std::make_unique<TableWindow>(std::move(file.value()), clock, SheetFonts::load().value());
+    two->second->setWindowState(Qt::WindowNoState);
+    two->second->resize(smallestRoom);
+    showActive(*two->second);
+    QWidget* window = two->second.get();
+    return {two, window};
 }
 
 ShownWindow startPage() {
@@ -146,6 +174,8 @@ const std::vector<WindowScene>& windowScenes() {
                           [](OpenTable& t) { press(t, {Key_D}); });
          }},
         {"table with a remark", [] { return table(inPlay(), [](OpenTable& t) { press(t, {Key_M}); }); }},
+        {"table with bands", [] { return table(inPlay(), tellAll); }},
+        {"table that is read-only", readOnlyTable},
         {"table after a set", [] { return table(setWon()); }},
         {"table between two sets", [] { return table(setWon().add(SetEnded{QTime(18, 59)})); }},
         {"start page", startPage},

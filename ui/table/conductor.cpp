@@ -67,6 +67,8 @@ void Conductor::perform(TableCommand command) {
     case TableCommand::Toss:              return askToss();
     case TableCommand::LeftLineUp:
     case TableCommand::RightLineUp:       return askLineUp(team);
+    case TableCommand::LeftRoster:
+    case TableCommand::RightRoster:       return askRoster(team);
     case TableCommand::GoToLive:          return goToLiveAsked();
     case TableCommand::PageBack:          return pageAsked(-1);
     case TableCommand::PageOn:            return pageAsked(+1);
@@ -204,6 +206,11 @@ void Conductor::askLineUp(Team team) {
     m_bars.dismiss();
     for (const Answer& answer : m_dialogs.lineUp(&m_window, state(), team))
         record(answer);
+}
+
+void Conductor::askRoster(Team team) {
+    m_bars.dismiss();
+    record(m_dialogs.roster(&m_window, state(), team));
 }
 
 void Conductor::askSetEnd() {

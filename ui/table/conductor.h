@@ -47,6 +47,7 @@ private:
     void askRemark();
     void askToss();
     void askLineUp(Team team);
+    void askRoster(Team team);
     void askSetEnd();
     void askMatchClosed();
     void record(const std::optional<Answer>& answer);

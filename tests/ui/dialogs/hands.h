@@ -31,7 +31,8 @@ inline void pressIn(QWidget& window, Qt::Key key, Qt::KeyboardModifiers modifier
     return false;
 }
 
-/// A finger, in the middle of the widget unless said otherwise.
+/// A finger, in the middle of the widget unless said otherwise. It must be within 800 x 800 pixels, the screen that Qt
+/// makes up for tests.
 inline void tap(QWidget& widget, QPoint place = {}) {
     static QPointingDevice* const screen = QTest::createTouchDevice();
     const QPoint at = place.isNull() ? widget.rect().center() : place;

@@ -79,6 +79,9 @@ private:
         asked.lineUp = [this](QWidget* w, const MatchState& s, Team t) {
             return dialogs.lineUp ? dialogs.lineUp(w, s, t) : std::vector<Answer>();
         };
+        asked.roster = [this](QWidget* w, const MatchState& s, Team t) {
+            return dialogs.roster ? dialogs.roster(w, s, t) : std::nullopt;
+        };
         asked.setEnd = [this](QWidget* w, const MatchState& s, QTime t) {
             return dialogs.setEnd ? dialogs.setEnd(w, s, t) : std::nullopt;
         };

@@ -54,6 +54,7 @@ private Q_SLOTS:
     void theServeContactedTwiceIsSaid();
     void aDialogThatIsCancelledRecordsNothing();
     void theRefereesWordOfADialogIsRecorded();
+    void aRosterIsChangedDuringTheSet();
     void setPointIsShownButNotTold();
 };
 
@@ -243,6 +244,20 @@ void TestConductor::theRefereesWordOfADialogIsRecorded() {
     table.click("teamAreaLeft");
     QVERIFY(std::holds_alternative<LineUp>(table.newest().entry));
     QCOMPARE(table.newest().overruled, std::optional(QStringLiteral("checked with the coach")));
+}
+
+void TestConductor::aRosterIsChangedDuringTheSet() {
+    OpenTable table(MatchBuilder().started().play("h"));
+    Team asked = Team::Home;
+    table.dialogs.roster = [&asked](QWidget*, const MatchState&, Team team) {
+        asked = team;
+        return std::optional(
+            Answer{Roster{team, {{ShirtNumber(20), QStringLiteral("Late Comer"), false, false}}, {}}, {}});
+    };
+    table.window().perform(TableCommand::RightRoster);
+    QCOMPARE(asked, Team::Visitors);
+    QCOMPARE(table.state().rosters.visitors.players.front().number, ShirtNumber(20));
+    QCOMPARE(table.score().home, 1);
 }
 
 void TestConductor::setPointIsShownButNotTold() {

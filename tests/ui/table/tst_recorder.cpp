@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
+#include "tests/ui/dialogs/hands.h"
 #include "tests/ui/table/opentable.h"
 #include "ui/table/noticeband.h"
 #include "ui/table/recorder.h"
@@ -43,6 +44,7 @@ class TestRecorder : public QObject {
 private Q_SLOTS:
     void aFullDiskIsSaidAndNothingChanges();
     void theBandStaysUntilItIsUnderstood();
+    void aFullDiskUnderAnOpenBarIsSaidToo();
     void aFileHeldElsewhereIsReadOnly();
     void aTornTailIsToldOnce();
     void anEntryKeepsTheClocksTime();
@@ -80,6 +82,20 @@ void TestRecorder::theBandStaysUntilItIsUnderstood() {
     QVERIFY(!table.find<NoticeBand>("noticeBand")->isVisible());
 }
 
+void TestRecorder::aFullDiskUnderAnOpenBarIsSaidToo() {
+    OpenTable table(MatchBuilder().started());
+    const std::size_t recorded = table.recorded();
+    table.press(Qt::Key_M);
+    table.type("wet floor");
+    {
+        const FullDisk full(QFileInfo(table.path()).size());
+        table.press(Qt::Key_Return);
+    }
+    QCOMPARE(table.recorded(), recorded);
+    QVERIFY(band(table, BandKind::NotRecorded).startsWith(u"Not recorded."));
+    QVERIFY(table.find<NoticeBand>("noticeBand")->isVisible());
+}
+
 void TestRecorder::aFileHeldElsewhereIsReadOnly() {
     OpenTable table(MatchBuilder().started());
     auto second = MatchFile::open(table.path(), Ledger::Access::ReadWrite);
@@ -93,8 +109,18 @@ void TestRecorder::aFileHeldElsewhereIsReadOnly() {
     auto* told = window.findChild<NoticeBand*>(QStringLiteral("noticeBand"));
     QVERIFY(told->sentenceOf(BandKind::ReadOnly).startsWith(u"Another window holds this match"));
     QVERIFY(!window.findChild<QAbstractButton*>(QStringLiteral("teamAreaLeft"))->isEnabled());
+    auto* area = window.findChild<QAbstractButton*>(QStringLiteral("teamAreaLeft"));
+    const std::size_t before = window.file().ledger().entries().size();
     QTest::keyClick(&window, Qt::Key_Left);
-    QCOMPARE(window.file().state().set().teams.home.points, 0);
+    QTest::keyClick(&window, Qt::Key_Backspace);
+    QTest::mouseClick(area, Qt::LeftButton);
+    tap(*area);
+    QCOMPARE(window.file().ledger().entries().size(), before);
+    QCOMPARE(window.findChild<TopBar*>()->savedWords(), QStringLiteral("Read only"));
+    table.window().activateWindow(); // the first window goes on
+    QVERIFY(QTest::qWaitForWindowActive(&table.window()));
+    table.press(Qt::Key_Left);
+    QCOMPARE(table.score().home, 1);
 }
 
 void TestRecorder::aTornTailIsToldOnce() {

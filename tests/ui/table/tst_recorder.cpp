@@ -94,6 +94,9 @@ void TestRecorder::aFullDiskUnderAnOpenBarIsSaidToo() {
     QCOMPARE(table.recorded(), recorded);
     QVERIFY(band(table, BandKind::NotRecorded).startsWith(u"Not recorded."));
     QVERIFY(table.find<NoticeBand>("noticeBand")->isVisible());
+    QCOMPARE(table.find<QLineEdit>("askLine")->text(), QStringLiteral("wet floor")); // nothing typed is lost
+    table.press(Qt::Key_Return);
+    QCOMPARE(std::get<Remark>(table.newest().entry).text, QStringLiteral("wet floor"));
 }
 
 void TestRecorder::aFileHeldElsewhereIsReadOnly() {

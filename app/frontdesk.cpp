@@ -5,7 +5,7 @@
 #include "app/damagedmatch.h"
 #include "app/newledger.h"
 #include "app/recentmatches.h"
-#include "core/ledger/posixfile.h"
+#include "core/ledger/wholefile.h"
 #include "core/record/matchfile.h"
 #include "ui/dialogs/newmatchdialog.h"
 #include "ui/table/tablewindow.h"
@@ -108,16 +108,21 @@ bool FrontDesk::open(const QString& path) {
 }
 
 void FrontDesk::beginMatch() {
-    NewMatchDialog dialog(draftFor(m_clock), matchFolder(), QLocale(), parentForMessages());
+    NewMatchDialog dialog(m_laidAside ? *m_laidAside : draftFor(m_clock), matchFolder(), QLocale(),
+                          parentForMessages());
+    const MatchDraft proposed = dialog.draft();
     while (dialog.exec() == QDialog::Accepted) {
         const QString path = dialog.path();
         const auto written = writeMatch(path, recordedAt(m_clock.utc(), dialog.result()));
         if (written) {
+            m_laidAside.reset();
             open(path);
             return;
         }
         tell(written.error(), parentForMessages());
     }
+    if (const MatchDraft typed = dialog.draft(); typed != proposed)
+        m_laidAside = typed;
 }
 
 void FrontDesk::openDemo() {

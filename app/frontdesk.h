@@ -4,12 +4,15 @@
 /// Where matches are asked for: shows the start page, opens each match in a window of its own, and begins new ones.
 #pragma once
 
+#include "ui/dialogs/matchdraft.h"
 #include "ui/sheet/fonts.h"
 #include "ui/table/clock.h"
 
 #include <QMap>
 #include <QObject>
 #include <QPointer>
+
+#include <optional>
 
 namespace setfolio {
 
@@ -36,6 +39,7 @@ private:
 
     SheetFonts m_fonts;
     Clock m_clock;
+    std::optional<MatchDraft> m_laidAside; ///< typed for a new match and cancelled: the next one begins with it
     QPointer<StartPage> m_startPage;
     QMap<QString, QPointer<TableWindow>> m_tables; ///< by the canonical path of their match file
 };

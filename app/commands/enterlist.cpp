@@ -5,7 +5,7 @@
 #include "app/newledger.h"
 #include "app/terminal.h"
 #include "core/ledger/entrylist.h"
-#include "core/ledger/posixfile.h"
+#include "core/ledger/wholefile.h"
 #include "ui/wording/errorwords.h"
 #include "ui/wording/findingwords.h"
 
@@ -128,7 +128,7 @@ tl::expected<ExitCode, Stopped> enter(const EnterList& command, const QDateTime&
     const auto bytes = bytesFor(*list, table->entries());
     if (!bytes)
         return tl::unexpected(bytes.error());
-    if (const auto done = writeNewFile(command.to, *bytes, systemCalls()); !done)
+    if (const auto done = writeNewFile(command.to, *bytes); !done)
         return tl::unexpected(Stopped{exitCodeOf(done.error().code), sentence(done.error())});
     return sayWhatWasWritten(*list, *table, command.to);
 }

@@ -4,6 +4,7 @@
 
 #include <QFile>
 
+#include <algorithm>
 #include <cerrno>
 #include <utility>
 
@@ -33,6 +34,12 @@ bool isPlainFile(const Descriptor& file) {
     return fstat(file.get(), &status) == 0 && S_ISREG(status.st_mode);
 }
 
+/// 0 when the system does not say.
+qsizetype lengthOf(const Descriptor& file) {
+    struct stat status {};
+    return fstat(file.get(), &status) == 0 ? static_cast<qsizetype>(status.st_size) : 0;
+}
+
 } // namespace
 
 AppendFile::AppendFile(QString path, Descriptor file, const FileCalls& calls)
@@ -56,21 +63,24 @@ tl::expected<AppendFile, FileError> AppendFile::open(const QString& path, Mode m
 }
 
 tl::expected<QByteArray, FileError> AppendFile::readAll(qsizetype atMost) {
-    QByteArray bytes;
-    QByteArray piece(64 * 1024, Qt::Uninitialized);
+    constexpr qsizetype atOnce = 65'536;
+    QByteArray bytes(std::min(lengthOf(m_file), atMost) + 1, Qt::Uninitialized); // one more, to see the end
+    qsizetype filled = 0;
     while (true) {
-        const ssize_t count =
-            ::pread(m_file.get(), piece.data(), static_cast<size_t>(piece.size()), static_cast<off_t>(bytes.size()));
+        if (filled == bytes.size())
+            bytes.resize(filled + atOnce);
+        const ssize_t count = ::pread(m_file.get(), bytes.data() + filled, static_cast<size_t>(bytes.size() - filled),
+                                      static_cast<off_t>(filled));
         if (count == 0)
             break;
         if (count < 0 && errno != EINTR)
             return tl::unexpected(systemError(FileError::Code::CannotRead, m_path));
-        if (count > 0)
-            bytes.append(piece.constData(), count);
-        if (bytes.size() > atMost)
+        filled += std::max<ssize_t>(count, 0);
+        if (filled > atMost)
             return tl::unexpected(FileError{FileError::Code::TooLong, m_path, {}});
     }
-    m_length = bytes.size();
+    bytes.truncate(filled);
+    m_length = filled;
     return bytes;
 }
 

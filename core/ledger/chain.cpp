@@ -10,6 +10,8 @@
 #include <QCryptographicHash>
 
 #include <algorithm>
+#include <array>
+#include <charconv>
 
 namespace setfolio {
 
@@ -32,43 +34,66 @@ tl::unexpected<LedgerError> fault(Code code, EntryNumber number, const QString& 
 }
 
 QByteArray startOfLine(EntryNumber number) {
-    return "{\"seq\":" + QByteArray::number(number.value) + ",\"time\":\"";
+    std::array<char, 12> digits{};
+    const auto end = std::to_chars(digits.begin(), digits.end(), number.value).ptr;
+    QByteArray start;
+    start.reserve(32);
+    start.append("{\"seq\":").append(digits.data(), end - digits.data()).append(",\"time\":\"");
+    return start;
 }
 
-QByteArray chained(const QByteArray& previousDigest, const QByteArray& content) {
-    QCryptographicHash hash(QCryptographicHash::Sha256);
-    hash.addData(previousDigest);
-    hash.addData(content);
-    return hash.result().toHex();
+/// The digest at the end of a line without its line feed; empty if there is none of the proper form.
+QByteArrayView digestAtEndOf(QByteArrayView line) {
+    if (line.size() < frameBytes())
+        return {};
+    const QByteArrayView frame = line.last(frameBytes());
+    if (!frame.startsWith(digestMember) || !frame.endsWith(lineEnd))
+        return {};
+    const QByteArrayView digest = frame.sliced(digestMember.size(), digestDigits);
+    const bool digitsOnly = std::all_of(digest.begin(), digest.end(),
+                                        [](char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'); });
+    return digitsOnly ? digest : QByteArrayView();
 }
+
+/// Makes the digests of one line after another.
+class Chain {
+public:
+    [[nodiscard]] QByteArray digest(QByteArrayView previousDigest, QByteArrayView content) {
+        m_hash.reset();
+        m_hash.addData(previousDigest);
+        m_hash.addData(content);
+        return m_hash.result().toHex();
+    }
+
+private:
+    QCryptographicHash m_hash{QCryptographicHash::Sha256};
+};
 
 // A higher format may have another frame or chain, so this is asked before either.
-bool isOfNewerFormat(const QJsonObject& json) {
-    return json.value("format"_L1).toInteger() > limits::format;
-}
-
-tl::expected<void, LedgerError> checkOpening(const QJsonObject& json, EntryNumber number) {
-    const bool opens = json.value("kind"_L1) == u"match-opened"_s;
+tl::expected<void, LedgerError> checkOpening(const Members& members, EntryNumber number) {
+    const bool opens = members.value("kind"_L1).toString() == "match-opened"_L1;
     if (number.value != 1)
         return opens ? fault(Code::BrokenLine, number, u"kind"_s) : tl::expected<void, LedgerError>();
     if (!opens)
         return fault(Code::NotALedger, number);
-    if (isOfNewerFormat(json))
-        return fault(Code::NewerVersion, number, QString::number(json.value("format"_L1).toInteger()));
+    const qint64 format = members.value("format"_L1).toInteger();
+    if (format > limits::format)
+        return fault(Code::NewerVersion, number, QString::number(format));
     return {};
 }
 
-tl::expected<void, LedgerError> checkChain(const QByteArray& line, const QJsonObject& json, EntryNumber number,
-                                           const QByteArray& previousDigest) {
-    const QJsonValue sequence = json.value("seq"_L1);
-    if (!sequence.isDouble())
+tl::expected<void, LedgerError> checkChain(const QByteArray& line, Members& members, EntryNumber number,
+                                           const QByteArray& previousDigest, Chain& chain) {
+    const MemberValue sequence = members.take("seq"_L1);
+    std::ignore = members.take("digest"_L1);
+    if (!sequence.isNumber())
         return fault(Code::BrokenLine, number, u"seq"_s);
     if (sequence.toInteger() != number.value)
         return fault(Code::WrongSequence, number, QString::number(sequence.toInteger()));
-    const QByteArray digest = digestOfLine(line);
+    const QByteArrayView digest = digestAtEndOf(line);
     if (digest.isEmpty())
         return fault(Code::BrokenLine, number, u"digest"_s);
-    if (digest != chained(previousDigest, line.chopped(frameBytes())))
+    if (digest != chain.digest(previousDigest, QByteArrayView(line).chopped(frameBytes())))
         return fault(Code::WrongDigest, number);
     if (!line.startsWith(startOfLine(number)))
         return fault(Code::BrokenLine, number, u"seq"_s);
@@ -83,24 +108,40 @@ LedgerError misunderstood(const EntryJsonError& error, EntryNumber number) {
 }
 
 /// What a ledger asks beyond a list: everything in it, and nothing that points ahead.
-tl::expected<Recorded, LedgerError> checkedRecord(const RecordMembers& members, const QJsonObject& json,
-                                                  EntryNumber number) {
-    if (!members.time)
+tl::expected<Recorded, LedgerError> checkedRecord(RecordMembers&& record, const Members& members, EntryNumber number) {
+    if (!record.time)
         return fault(Code::BrokenLine, number, u"time"_s);
-    if (const auto* strike = std::get_if<Strike>(&members.entry); strike && strike->target >= number)
+    if (const auto* strike = std::get_if<Strike>(&record.entry); strike && strike->target >= number)
         return fault(Code::BrokenLine, number, u"entry"_s);
-    if (const auto* ruling = std::get_if<WrongServer>(&members.entry);
+    if (const auto* ruling = std::get_if<WrongServer>(&record.entry);
         ruling && ruling->takenBackFrom.value_or(EntryNumber()) >= number)
         return fault(Code::BrokenLine, number, u"taken-back-from"_s);
-    if (members.placed && members.placed->target >= number)
+    if (record.placed && record.placed->target >= number)
         return fault(Code::BrokenLine, number, u"placed"_s);
-    if (std::holds_alternative<MatchOpened>(members.entry)) {
-        if (!json.contains("format"_L1))
+    if (std::holds_alternative<MatchOpened>(record.entry)) {
+        if (!members.contains("format"_L1))
             return fault(Code::BrokenLine, number, u"format"_s);
-        if (!json.value("rulebook"_L1).isObject())
+        if (!members.value("rulebook"_L1).isObject())
             return fault(Code::BrokenLine, number, u"rulebook"_s);
     }
-    return Recorded{number, *members.time, members.entry, members.overruled, members.placed};
+    return Recorded{number, *record.time, std::move(record.entry), std::move(record.overruled),
+                    std::move(record.placed)};
+}
+
+tl::expected<Recorded, LedgerError> readLine(const QByteArray& line, EntryNumber number,
+                                             const QByteArray& previousDigest, Chain& chain) {
+    auto members = membersOfLine(line);
+    if (!members)
+        return fault(number.value == 1 ? Code::NotALedger : Code::BrokenLine, number);
+    if (const auto good = checkOpening(*members, number).and_then([&] {
+            return checkChain(line, *members, number, previousDigest, chain);
+        });
+        !good)
+        return tl::unexpected(good.error());
+    auto record = recordMembersFrom(*members);
+    if (!record)
+        return tl::unexpected(misunderstood(record.error(), number));
+    return checkedRecord(std::move(*record), *members, number);
 }
 
 /// Whether bytes without a line feed may be the beginning of the next line, as FORMAT.md says.
@@ -115,23 +156,32 @@ bool isTorn(const QByteArray& tail, EntryNumber number) {
 }
 
 /// Takes the line that begins where the whole part ends; false when there is none or it is no good.
-bool readNext(const QByteArray& bytes, LedgerContent& content) {
+bool readNext(const QByteArray& bytes, LedgerContent& content, Chain& chain) {
     const EntryNumber number(static_cast<std::uint32_t>(content.entries.size() + 1));
     const qsizetype end = bytes.indexOf('\n', content.wholeBytes);
     if (end < 0)
         return false;
     const auto tooLong = end + 1 - content.wholeBytes > limits::lineBytes;
-    const QByteArray line = tooLong ? QByteArray() : bytes.mid(content.wholeBytes, end - content.wholeBytes);
+    const QByteArray line =
+        tooLong ? QByteArray()
+                : QByteArray::fromRawData(bytes.constData() + content.wholeBytes, end - content.wholeBytes);
     auto recorded = tooLong || number.value > limits::entries ? fault(Code::TooLong, number)
-                                                              : readLedgerLine(line, number, content.lastDigest);
+                                                              : readLine(line, number, content.lastDigest, chain);
     if (!recorded) {
         content.damage = recorded.error();
         return false;
     }
     content.entries.push_back(std::move(*recorded));
-    content.lastDigest = digestOfLine(line);
+    content.lastDigest = QByteArrayView(line).chopped(lineEnd.size()).last(digestDigits).toByteArray();
     content.wholeBytes = end + 1;
     return true;
+}
+
+/// So that the entries need not be moved while they become more; a file of line feeds alone asks for little.
+std::size_t mostEntriesIn(const QByteArray& bytes) {
+    constexpr qsizetype shortestLine = 128;
+    const auto lines = std::count(bytes.begin(), bytes.end(), '\n');
+    return static_cast<std::size_t>(std::min<qsizetype>(lines, bytes.size() / shortestLine));
 }
 
 } // namespace
@@ -143,7 +193,9 @@ QByteArray firstDigest() {
 LedgerContent readLedger(const QByteArray& bytes) {
     LedgerContent content;
     content.lastDigest = firstDigest();
-    while (readNext(bytes, content)) {
+    content.entries.reserve(mostEntriesIn(bytes));
+    Chain chain;
+    while (readNext(bytes, content, chain)) {
     }
     if (content.damage || content.wholeBytes == bytes.size())
         return content;
@@ -158,20 +210,8 @@ LedgerContent readLedger(const QByteArray& bytes) {
 
 tl::expected<Recorded, LedgerError> readLedgerLine(const QByteArray& line, EntryNumber number,
                                                    const QByteArray& previousDigest) {
-    const auto json = objectOfLine(line);
-    if (!json)
-        return fault(number.value == 1 ? Code::NotALedger : Code::BrokenLine, number);
-    if (const auto good =
-            checkOpening(*json, number).and_then([&] { return checkChain(line, *json, number, previousDigest); });
-        !good)
-        return tl::unexpected(good.error());
-    QJsonObject members = *json;
-    members.remove("seq"_L1);
-    members.remove("digest"_L1);
-    const auto read = recordMembersFromJson(members);
-    if (!read)
-        return tl::unexpected(misunderstood(read.error(), number));
-    return checkedRecord(*read, *json, number);
+    Chain chain;
+    return readLine(line, number, previousDigest, chain);
 }
 
 QByteArray ledgerLine(const Recorded& recorded, const QByteArray& previousDigest) {
@@ -185,18 +225,11 @@ QByteArray ledgerLine(const Recorded& recorded, const QByteArray& previousDigest
     line += ",\"kind\":" + compactJson(kindOf(recorded.entry));
     if (!members.isEmpty())
         line += ',' + compactJson(members).mid(1).chopped(1);
-    return line + digestMember + chained(previousDigest, line) + lineEnd + '\n';
+    return line + digestMember + Chain().digest(previousDigest, line) + lineEnd + '\n';
 }
 
 QByteArray digestOfLine(const QByteArray& line) {
-    const QByteArray whole = line.endsWith('\n') ? line.chopped(1) : line;
-    const QByteArray frame = whole.right(frameBytes());
-    if (!frame.startsWith(digestMember) || !frame.endsWith(lineEnd))
-        return {};
-    const QByteArray digest = frame.mid(digestMember.size(), digestDigits);
-    const bool digitsOnly = std::all_of(digest.begin(), digest.end(),
-                                        [](char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'); });
-    return digitsOnly ? digest : QByteArray();
+    return digestAtEndOf(line.endsWith('\n') ? QByteArrayView(line).chopped(1) : QByteArrayView(line)).toByteArray();
 }
 
 } // namespace setfolio

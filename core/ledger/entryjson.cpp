@@ -37,19 +37,24 @@ QJsonObject toJson(const Entry& entry) {
 }
 
 tl::expected<Entry, EntryJsonError> entryFromJson(const QJsonObject& json) {
+    Members members(json);
+    return entryFrom(members);
+}
+
+tl::expected<Entry, EntryJsonError> entryFrom(Members& members) {
     std::optional<EntryJsonError> fault;
-    MemberReader reader(json, fault);
-    const QJsonValue kind = reader.take("kind"_L1);
+    MemberReader reader(members, fault);
+    const MemberValue kind = reader.take("kind"_L1);
     if (!kind.isString())
         reader.report(kind.isUndefined() ? EntryJsonError::Code::MissingMember : EntryJsonError::Code::WrongType,
                       "kind"_L1);
-    const auto entry = readKind(kind.toString(), reader, static_cast<const Entry*>(nullptr));
+    auto entry = readKind(kind.toString(), reader, static_cast<const Entry*>(nullptr));
     if (!entry)
         reader.reportAt(EntryJsonError::Code::UnknownKind, kind.toString());
     reader.refuseTheRest();
     if (fault)
         return tl::unexpected(*fault);
-    return *entry;
+    return std::move(*entry);
 }
 
 } // namespace setfolio

@@ -12,6 +12,8 @@
 
 namespace setfolio {
 
+class Members;
+
 /// Why an object is not an entry: the member, as a path ("teams.home.code"), and what is wrong with it.
 struct EntryJsonError {
     enum class Code {
@@ -37,5 +39,7 @@ struct EntryJsonError {
 /// Strict: unknown members, fractions, lone surrogates and values out of range are refused. "rulebook" may be the id of
 /// a published rulebook in place of the whole one, and "format" may be absent.
 [[nodiscard]] tl::expected<Entry, EntryJsonError> entryFromJson(const QJsonObject& json);
+/// The same of members, of which some may have been taken by others before.
+[[nodiscard]] tl::expected<Entry, EntryJsonError> entryFrom(Members& members);
 
 } // namespace setfolio

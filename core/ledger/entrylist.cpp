@@ -12,10 +12,10 @@ namespace {
 tl::expected<RecordMembers, EntryJsonError> readLine(const QByteArray& line) {
     if (line.size() >= limits::lineBytes)
         return tl::unexpected(EntryJsonError{EntryJsonError::Code::OutOfRange, {}});
-    const auto json = objectOfLine(line);
-    if (!json)
+    auto members = membersOfLine(line);
+    if (!members)
         return tl::unexpected(EntryJsonError{EntryJsonError::Code::NotJson, {}});
-    return recordMembersFromJson(*json);
+    return recordMembersFrom(*members);
 }
 
 } // namespace

@@ -5,6 +5,8 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 
+#include <algorithm>
+
 namespace setfolio {
 
 namespace {
@@ -57,9 +59,83 @@ QByteArray compact(const QJsonDocument& document) {
     return document.toJson(QJsonDocument::Compact).replace(byteOrderMark, "\\ufeff");
 }
 
+/// Reads a line of the plainest kind from left to right.
+class PlainLine {
+public:
+    explicit PlainLine(const QByteArray& line) : m_rest(line) {}
+
+    std::optional<Members> members() {
+        Members members;
+        members.reserve(8);
+        if (!take('{'))
+            return {};
+        do {
+            const auto key = text();
+            if (!key || !take(':') || members.contains(*key))
+                return {};
+            const auto found = value();
+            if (!found)
+                return {};
+            members.add(*key, *found);
+        } while (take(','));
+        return take('}') && m_rest.empty() ? std::optional(std::move(members)) : std::nullopt;
+    }
+
+private:
+    bool take(char c) {
+        if (m_rest.empty() || m_rest.front() != c)
+            return false;
+        m_rest = m_rest.sliced(1);
+        return true;
+    }
+    QLatin1StringView takeFirst(qsizetype count) {
+        const QLatin1StringView taken(m_rest.data(), count);
+        m_rest = m_rest.sliced(count);
+        return taken;
+    }
+    std::optional<QLatin1StringView> text() {
+        if (!take('"'))
+            return {};
+        const auto end = std::find_if_not(m_rest.begin(), m_rest.end(),
+                                          [](char c) { return c >= ' ' && c <= '~' && c != '"' && c != '\\'; });
+        const QLatin1StringView text = takeFirst(end - m_rest.begin());
+        return take('"') ? std::optional(text) : std::nullopt;
+    }
+    std::optional<qint64> integer() {
+        const auto end = std::find_if_not(m_rest.begin(), m_rest.end(), [](char c) { return c >= '0' && c <= '9'; });
+        const QLatin1StringView digits = takeFirst(end - m_rest.begin());
+        constexpr qsizetype mostDigits = 9;
+        if (digits.isEmpty() || digits.size() > mostDigits || (digits.front() == QLatin1Char('0') && digits.size() > 1))
+            return {};
+        qint64 number = 0;
+        for (const char digit : digits)
+            number = number * 10 + (digit - '0');
+        return number;
+    }
+    std::optional<MemberValue> value() {
+        if (m_rest.empty() || m_rest.front() != '"') {
+            const auto number = integer();
+            return number ? std::optional(MemberValue(*number)) : std::nullopt;
+        }
+        const auto words = text();
+        return words ? std::optional(MemberValue(*words)) : std::nullopt;
+    }
+
+    QByteArrayView m_rest;
+};
+
 } // namespace
 
-std::optional<QJsonObject> objectOfLine(const QByteArray& line) {
+std::optional<Members> membersOfLine(const QByteArray& line) {
+    auto plain = membersOfPlainLine(line);
+    return plain ? std::move(plain) : membersOfAnyLine(line);
+}
+
+std::optional<Members> membersOfPlainLine(const QByteArray& line) {
+    return PlainLine(line).members();
+}
+
+std::optional<Members> membersOfAnyLine(const QByteArray& line) {
     QJsonParseError error;
     const QJsonDocument document = QJsonDocument::fromJson(line, &error);
     if (error.error != QJsonParseError::NoError || !document.isObject() || line.contains(byteOrderMark))
@@ -69,7 +145,7 @@ std::optional<QJsonObject> objectOfLine(const QByteArray& line) {
     // The parser keeps the last of two members of the same name and says nothing.
     if (!tally.soundStrings || tally.members != writtenMembers(line))
         return {};
-    return document.object();
+    return Members(document.object());
 }
 
 QByteArray compactJson(const QJsonObject& json) {

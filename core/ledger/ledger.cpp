@@ -4,6 +4,7 @@
 
 #include "core/ledger/appendfile.h"
 #include "core/ledger/limits.h"
+#include "core/ledger/wholefile.h"
 
 #include <QFileInfo>
 

@@ -10,11 +10,11 @@ using namespace Qt::Literals::StringLiterals;
 namespace {
 
 void readFormat(MemberReader& reader) {
-    const QJsonValue format = reader.take("format"_L1);
+    const MemberValue format = reader.take("format"_L1);
     if (format.isUndefined())
         return;
     const qint64 number = format.toInteger(0);
-    if (!format.isDouble())
+    if (!format.isNumber())
         reader.report(EntryJsonError::Code::WrongType, "format"_L1);
     else if (number > limits::format)
         reader.report(EntryJsonError::Code::NewerVersion, "format"_L1);
@@ -39,7 +39,7 @@ PerTeam<TeamName> readTeamNames(MemberReader& reader) {
 
 Rulebook readRulebook(MemberReader& reader) {
     constexpr auto key = "rulebook"_L1;
-    const QJsonValue value = reader.take(key);
+    const MemberValue value = reader.take(key);
     if (!value.isString() && !value.isObject()) {
         reader.report(value.isUndefined() ? EntryJsonError::Code::MissingMember : EntryJsonError::Code::WrongType, key);
         return {};

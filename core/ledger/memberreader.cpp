@@ -15,11 +15,13 @@ namespace {
 
 constexpr int lowestShirt = 0;
 constexpr int highestShirt = 99;
+// A value that toInteger() cannot give comes back as what it was asked to give instead.
+constexpr qint64 notAnInteger = std::numeric_limits<qint64>::min();
 
 } // namespace
 
-MemberReader::MemberReader(const QJsonObject& json, std::optional<EntryJsonError>& fault, const QString& path)
-    : m_rest(json),
+MemberReader::MemberReader(Members& members, std::optional<EntryJsonError>& fault, const QString& path)
+    : m_members(members),
       m_fault(fault),
       m_path(path) {}
 
@@ -39,14 +41,14 @@ QString MemberReader::text(QLatin1StringView key) {
 }
 
 QString MemberReader::requiredText(QLatin1StringView key) {
-    const QJsonValue value = take(key);
+    const MemberValue value = take(key);
     std::ignore = expect(key, value, QJsonValue::String);
     const QString text = value.toString();
     return checked(key, text, isPlainText(text, limits::textCharacters, Lines::Many));
 }
 
 QDate MemberReader::date(QLatin1StringView key) {
-    const bool absent = !m_rest.contains(key);
+    const bool absent = !m_members.contains(key);
     const auto date = dateFromText(stringIfAny(key));
     if (!date && !absent)
         report(Code::OutOfRange, key);
@@ -54,7 +56,7 @@ QDate MemberReader::date(QLatin1StringView key) {
 }
 
 QTime MemberReader::timeOfDay(QLatin1StringView key) {
-    const bool absent = !m_rest.contains(key);
+    const bool absent = !m_members.contains(key);
     const auto time = timeOfDayFromText(stringIfAny(key));
     if (!time && !absent)
         report(Code::OutOfRange, key);
@@ -62,13 +64,18 @@ QTime MemberReader::timeOfDay(QLatin1StringView key) {
 }
 
 bool MemberReader::flag(QLatin1StringView key) {
-    const QJsonValue value = take(key);
+    const MemberValue value = take(key);
     return !value.isUndefined() && expect(key, value, QJsonValue::Bool) && value.toBool();
 }
 
 int MemberReader::integer(QLatin1StringView key, int from, int to) {
-    const QJsonValue value = take(key);
-    return expect(key, value, QJsonValue::Double) ? integerAt(value, pathOf(key), from, to) : from;
+    const MemberValue value = take(key);
+    if (!expect(key, value, QJsonValue::Double))
+        return from;
+    const qint64 integer = value.toInteger(notAnInteger);
+    if (const auto code = faultOf(integer, from, to))
+        report(*code, key);
+    return hasFault() ? from : static_cast<int>(integer);
 }
 
 EntryNumber MemberReader::entry(QLatin1StringView key) {
@@ -76,7 +83,7 @@ EntryNumber MemberReader::entry(QLatin1StringView key) {
 }
 
 std::optional<EntryNumber> MemberReader::entryIfAny(QLatin1StringView key) {
-    return m_rest.contains(key) ? std::optional(entry(key)) : std::nullopt;
+    return m_members.contains(key) ? std::optional(entry(key)) : std::nullopt;
 }
 
 ShirtNumber MemberReader::shirt(QLatin1StringView key) {
@@ -84,19 +91,24 @@ ShirtNumber MemberReader::shirt(QLatin1StringView key) {
 }
 
 std::optional<ShirtNumber> MemberReader::shirtIfAny(QLatin1StringView key) {
-    return m_rest.contains(key) ? std::optional(shirt(key)) : std::nullopt;
+    return m_members.contains(key) ? std::optional(shirt(key)) : std::nullopt;
 }
 
 std::vector<ShirtNumber> MemberReader::shirts(QLatin1StringView key, qsizetype atLeast, qsizetype atMost) {
     const QJsonArray array = list(key, atLeast, atMost, atLeast > 0);
     std::vector<ShirtNumber> numbers;
-    for (qsizetype i = 0; i < array.size() && !hasFault(); ++i)
-        numbers.emplace_back(integerAt(array[i], pathOf(key, i), lowestShirt, highestShirt));
+    for (qsizetype i = 0; i < array.size() && !hasFault(); ++i) {
+        const qint64 number = array[i].toInteger(notAnInteger);
+        if (const auto code = faultOf(number, lowestShirt, highestShirt))
+            reportAt(*code, pathOf(key, i));
+        else
+            numbers.emplace_back(static_cast<int>(number));
+    }
     return numbers;
 }
 
-QJsonValue MemberReader::take(QLatin1StringView key) {
-    return m_rest.contains(key) ? m_rest.take(key) : QJsonValue(QJsonValue::Undefined);
+MemberValue MemberReader::take(QLatin1StringView key) {
+    return m_members.take(key);
 }
 
 void MemberReader::report(Code code, QLatin1StringView key) {
@@ -109,8 +121,8 @@ void MemberReader::reportAt(Code code, const QString& path) {
 }
 
 void MemberReader::refuseTheRest() {
-    if (!m_rest.isEmpty())
-        reportAt(Code::UnknownMember, m_path + m_rest.begin().key());
+    if (const auto unknown = m_members.firstUntaken())
+        reportAt(Code::UnknownMember, m_path + *unknown);
 }
 
 QString MemberReader::pathOf(QLatin1StringView key) const {
@@ -121,7 +133,7 @@ QString MemberReader::pathOf(QLatin1StringView key, qsizetype index) const {
     return m_path + key + u'.' + QString::number(index);
 }
 
-bool MemberReader::expect(QLatin1StringView key, const QJsonValue& value, QJsonValue::Type type) {
+bool MemberReader::expect(QLatin1StringView key, const MemberValue& value, QJsonValue::Type type) {
     if (value.type() == type)
         return true;
     report(value.isUndefined() ? Code::MissingMember : Code::WrongType, key);
@@ -129,7 +141,7 @@ bool MemberReader::expect(QLatin1StringView key, const QJsonValue& value, QJsonV
 }
 
 QString MemberReader::stringIfAny(QLatin1StringView key) {
-    const QJsonValue value = take(key);
+    const MemberValue value = take(key);
     return !value.isUndefined() && expect(key, value, QJsonValue::String) ? value.toString() : QString();
 }
 
@@ -140,7 +152,7 @@ QString MemberReader::checked(QLatin1StringView key, const QString& text, bool g
 }
 
 QJsonArray MemberReader::list(QLatin1StringView key, qsizetype atLeast, qsizetype atMost, bool required) {
-    const QJsonValue value = take(key);
+    const MemberValue value = take(key);
     if ((value.isUndefined() && !required) || !expect(key, value, QJsonValue::Array))
         return {};
     const QJsonArray array = value.toArray();
@@ -149,15 +161,10 @@ QJsonArray MemberReader::list(QLatin1StringView key, qsizetype atLeast, qsizetyp
     return array;
 }
 
-int MemberReader::integerAt(const QJsonValue& value, const QString& path, int from, int to) {
-    // A value that toInteger() cannot give comes back as what it was asked to give instead.
-    constexpr qint64 none = std::numeric_limits<qint64>::min();
-    const qint64 integer = value.toInteger(none);
-    if (integer == none)
-        reportAt(Code::WrongType, path);
-    else if (integer < from || integer > to)
-        reportAt(Code::OutOfRange, path);
-    return hasFault() ? from : static_cast<int>(integer);
+std::optional<EntryJsonError::Code> MemberReader::faultOf(qint64 integer, int from, int to) {
+    if (integer == notAnInteger)
+        return Code::WrongType;
+    return integer < from || integer > to ? std::optional(Code::OutOfRange) : std::nullopt;
 }
 
 } // namespace setfolio

@@ -6,8 +6,7 @@
 
 #include "core/ledger/entryjson.h"
 #include "core/ledger/entrywords.h"
-
-#include <QJsonArray>
+#include "core/ledger/members.h"
 
 #include <optional>
 #include <vector>
@@ -16,8 +15,8 @@ namespace setfolio {
 
 class MemberReader {
 public:
-    /// Faults go to `fault`, which must be empty and outlive the reader; only the first is kept.
-    MemberReader(const QJsonObject& json, std::optional<EntryJsonError>& fault, const QString& path = {});
+    /// Members and fault must outlive the reader. Faults go to `fault`, which must be empty; only the first is kept.
+    MemberReader(Members& members, std::optional<EntryJsonError>& fault, const QString& path = {});
 
     // Strings: empty when the member is absent.
     [[nodiscard]] QString name(QLatin1StringView key);
@@ -41,7 +40,7 @@ public:
     /// One of the words of T; must be there unless a fallback is given.
     template <typename T>
     [[nodiscard]] T word(QLatin1StringView key, std::optional<T> fallback = std::nullopt) {
-        const QJsonValue value = take(key);
+        const MemberValue value = take(key);
         if (value.isUndefined() && fallback)
             return *fallback;
         if (!expect(key, value, QJsonValue::String))
@@ -55,7 +54,7 @@ public:
     /// An object, read by `read(MemberReader&)`, which must take all its members.
     template <typename Read>
     auto object(QLatin1StringView key, Read read) {
-        const QJsonValue value = take(key);
+        const MemberValue value = take(key);
         std::ignore = expect(key, value, QJsonValue::Object);
         return inside(value.toObject(), pathOf(key), read);
     }
@@ -74,34 +73,34 @@ public:
     }
 
     /// The member as it stands, undefined when absent; for what reads it in a way of its own.
-    [[nodiscard]] QJsonValue take(QLatin1StringView key);
+    [[nodiscard]] MemberValue take(QLatin1StringView key);
     void report(EntryJsonError::Code code, QLatin1StringView key);
     void reportAt(EntryJsonError::Code code, const QString& path);
     [[nodiscard]] bool hasFault() const { return m_fault.has_value(); }
 
-    /// What nobody has taken yet.
-    [[nodiscard]] const QJsonObject& rest() const { return m_rest; }
     /// What nobody has taken is unknown.
     void refuseTheRest();
 
 private:
     [[nodiscard]] QString pathOf(QLatin1StringView key) const;
     [[nodiscard]] QString pathOf(QLatin1StringView key, qsizetype index) const;
-    [[nodiscard]] bool expect(QLatin1StringView key, const QJsonValue& value, QJsonValue::Type type);
+    [[nodiscard]] bool expect(QLatin1StringView key, const MemberValue& value, QJsonValue::Type type);
     [[nodiscard]] QString stringIfAny(QLatin1StringView key);
     [[nodiscard]] QString checked(QLatin1StringView key, const QString& text, bool good);
     [[nodiscard]] QJsonArray list(QLatin1StringView key, qsizetype atLeast, qsizetype atMost, bool required);
-    [[nodiscard]] int integerAt(const QJsonValue& value, const QString& path, int from, int to);
+    /// What is wrong with what toInteger(notAnInteger) gave.
+    [[nodiscard]] static std::optional<EntryJsonError::Code> faultOf(qint64 integer, int from, int to);
 
     template <typename Read>
     auto inside(const QJsonObject& json, const QString& path, Read read) {
-        MemberReader reader(json, m_fault, path + u'.');
+        Members members(json);
+        MemberReader reader(members, m_fault, path + u'.');
         auto value = read(reader);
         reader.refuseTheRest();
         return value;
     }
 
-    QJsonObject m_rest;
+    Members& m_members;
     std::optional<EntryJsonError>& m_fault;
     QString m_path;
 };

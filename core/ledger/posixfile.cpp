@@ -66,15 +66,4 @@ bool syncFolderOf(const FileCalls& calls, const QString& path) {
     return folder.isOpen() && (calls.sync(folder.get()) == 0 || errno == EINVAL);
 }
 
-tl::expected<void, FileError> writeNewFile(const QString& path, const QByteArray& bytes, const FileCalls& calls) {
-    Descriptor file = openFile(path, O_WRONLY | O_CREAT | O_EXCL);
-    if (!file.isOpen())
-        return tl::unexpected(systemError(FileError::Code::CannotCreate, path));
-    if (writeAll(calls, file, bytes) && calls.sync(file.get()) == 0 && file.close() && syncFolderOf(calls, path))
-        return {};
-    const FileError error = systemError(FileError::Code::CannotWrite, path);
-    ::unlink(QFile::encodeName(path).constData());
-    return tl::unexpected(error);
-}
-
 } // namespace setfolio

@@ -39,8 +39,5 @@ private:
 [[nodiscard]] bool writeAll(const FileCalls& calls, const Descriptor& file, const QByteArray& bytes);
 /// Makes the name of a new or renamed file durable, by a sync of its folder.
 [[nodiscard]] bool syncFolderOf(const FileCalls& calls, const QString& path);
-/// Writes a file that must not be there yet, and makes it durable; what was written of it is removed on an error.
-[[nodiscard]] tl::expected<void, FileError> writeNewFile(const QString& path, const QByteArray& bytes,
-                                                         const FileCalls& calls);
 
 } // namespace setfolio

@@ -28,23 +28,23 @@ QJsonObject placedJson(const Placed& placed) {
     return writer.json();
 }
 
-tl::expected<RecordMembers, EntryJsonError> recordMembersFromJson(const QJsonObject& json) {
+tl::expected<RecordMembers, EntryJsonError> recordMembersFrom(Members& members) {
     std::optional<EntryJsonError> fault;
-    MemberReader reader(json, fault);
-    const QJsonValue time = reader.take("time"_L1);
+    MemberReader reader(members, fault);
+    const MemberValue time = reader.take("time"_L1);
     const auto instant = instantFromText(time.toString());
     if (!instant && !time.isUndefined())
         reader.report(time.isString() ? EntryJsonError::Code::OutOfRange : EntryJsonError::Code::WrongType, "time"_L1);
     std::optional<QString> overruled;
-    if (json.contains("overruled"_L1))
+    if (members.contains("overruled"_L1))
         overruled = reader.requiredText("overruled"_L1);
     std::optional<Placed> placed;
-    if (json.contains("placed"_L1))
+    if (members.contains("placed"_L1))
         placed = reader.object("placed"_L1, readPlaced);
     if (fault)
         return tl::unexpected(*fault);
-    return entryFromJson(reader.rest()).map([&](const Entry& entry) {
-        return RecordMembers{instant, overruled, placed, entry};
+    return entryFrom(members).map([&](Entry&& entry) {
+        return RecordMembers{instant, std::move(overruled), std::move(placed), std::move(entry)};
     });
 }
 

@@ -24,7 +24,7 @@ struct RecordMembers {
 /// The member "placed".
 [[nodiscard]] QJsonObject placedJson(const Placed& placed);
 
-/// Takes "time", "overruled" and "placed" off; what remains must be an entry.
-[[nodiscard]] tl::expected<RecordMembers, EntryJsonError> recordMembersFromJson(const QJsonObject& json);
+/// Takes "time", "overruled" and "placed"; what nobody has taken yet must be an entry.
+[[nodiscard]] tl::expected<RecordMembers, EntryJsonError> recordMembersFrom(Members& members);
 
 } // namespace setfolio

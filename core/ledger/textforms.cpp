@@ -20,7 +20,10 @@ bool hasShape(QStringView text, QStringView pattern) {
 }
 
 int number(QStringView digits) {
-    return digits.toInt();
+    int number = 0;
+    for (const QChar digit : digits)
+        number = number * 10 + (digit.unicode() - u'0');
+    return number;
 }
 
 } // namespace

@@ -50,6 +50,21 @@ tl::expected<void, FileError> putInPlace(const QString& beside, const QString& p
     return tl::unexpected(systemError(FileError::Code::CannotReplace, path));
 }
 
+/// Renames to a name that must not be taken; false with errno set if it is, or if it cannot be done.
+bool renameToFree(const QByteArray& from, const QByteArray& to) {
+    if (::renameat2(AT_FDCWD, from.constData(), AT_FDCWD, to.constData(), RENAME_NOREPLACE) == 0)
+        return true;
+    // A file system that has no such call has a second name for a file.
+    return (errno == EINVAL || errno == ENOSYS) && ::link(from.constData(), to.constData()) == 0 &&
+           ::unlink(from.constData()) == 0;
+}
+
+tl::expected<void, FileError> giveName(const QString& beside, const QString& path) {
+    if (renameToFree(QFile::encodeName(beside), QFile::encodeName(path)))
+        return {};
+    return tl::unexpected(systemError(FileError::Code::CannotCreate, path));
+}
+
 } // namespace
 
 tl::expected<void, FileError> writeWholeFile(const QString& path, const QByteArray& bytes, const FileCalls& calls) {
@@ -64,6 +79,20 @@ tl::expected<void, FileError> writeWholeFile(const QString& path, const QByteArr
     if (!syncFolderOf(calls, target))
         return tl::unexpected(systemError(FileError::Code::CannotSync, target));
     return {};
+}
+
+tl::expected<void, FileError> writeNewFile(const QString& path, const QByteArray& bytes, const FileCalls& calls) {
+    const QString beside = nameBeside(path);
+    const auto written = writeBeside(beside, path, bytes, calls).and_then([&] { return giveName(beside, path); });
+    if (!written) {
+        ::unlink(QFile::encodeName(beside).constData());
+        return written;
+    }
+    if (syncFolderOf(calls, path))
+        return {};
+    const FileError error = systemError(FileError::Code::CannotWrite, path);
+    ::unlink(QFile::encodeName(path).constData());
+    return tl::unexpected(error);
 }
 
 } // namespace setfolio

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 /// Writes a whole file so that after any failure, a power cut included, the old one or the new one is there, never half
-/// of one. For everything that is rendered in memory first: the printed sheet, exports, settings.
+/// of one. For everything that is made in memory first: the printed sheet, exports, settings, a match entered at once.
 #pragma once
 
 #include "core/ledger/filecalls.h"
@@ -18,5 +18,9 @@ namespace setfolio {
 /// a file that it replaces, and follows a symbolic link to it.
 [[nodiscard]] tl::expected<void, FileError> writeWholeFile(const QString& path, const QByteArray& bytes,
                                                            const FileCalls& calls = systemCalls());
+/// The same for a file that must not be there yet: it gets its name when it is whole, and never takes the name of
+/// another. On an error there is no file of that name, save one that was there before.
+[[nodiscard]] tl::expected<void, FileError> writeNewFile(const QString& path, const QByteArray& bytes,
+                                                         const FileCalls& calls = systemCalls());
 
 } // namespace setfolio

@@ -40,6 +40,7 @@ private Q_SLOTS:
     void whereNoFileCanBeMadeItSaysSo_data();
     void whereNoFileCanBeMadeItSaysSo();
     void onAFullDiskNoHalfFileIsLeft();
+    void killedWhileItWritesItLeavesTheNameFree();
     void aListThatIsNotThereIsSaidToBeSo();
 };
 
@@ -190,6 +191,18 @@ void TestEnter::onAFullDiskNoHalfFileIsLeft() {
     QCOMPARE(ran.out, QString());
     QCOMPARE(ran.code, 74);
     QCOMPARE(folder.names(), QStringList());
+}
+
+// Without the shell's trap a limit on the size of files kills the program in the middle of writing.
+void TestEnter::killedWhileItWritesItLeavesTheNameFree() {
+    const Folder folder;
+    const QStringList words{u"enter"_s, demoList(), u"--to"_s, u"a.setfolio"_s};
+    const Ran ran = folder.runIn(u"ulimit -c 0; ulimit -f 16; exec \"$0\" \"$@\""_s, words);
+    QCOMPARE(ran.code, -1);
+    QVERIFY(!folder.names().contains(u"a.setfolio"_s));
+    QCOMPARE(folder.names().size(), 1); // what was being written, under a hidden name
+    QCOMPARE(folder.run(words).code, 0);
+    QCOMPARE(contentOf(folder.path(u"a.setfolio"_s)), contentOf(demoMatch()));
 }
 
 void TestEnter::aListThatIsNotThereIsSaidToBeSo() {

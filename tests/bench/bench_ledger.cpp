@@ -1,14 +1,12 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 
-/// What it costs to record an entry, beside a bare append and sync of the same bytes; to read a match, beside Qt's JSON
-/// parser on the same bytes; and to fold.
+/// What it costs to record an entry, beside a bare append and sync of the same bytes; and to fold.
 #include "core/record/matchfile.h"
 #include "tests/bench/timings.h"
 #include "tests/support/randommatch.h"
 
 #include <QFile>
-#include <QJsonDocument>
 #include <QTemporaryDir>
 
 #include <unistd.h>
@@ -18,22 +16,18 @@ using namespace setfolio::testing;
 
 namespace {
 
-QByteArray linesOf(const std::vector<Recorded>& entries, std::vector<QByteArray>* lines = nullptr) {
-    QByteArray bytes;
-    QByteArray digest(64, '0');
+std::vector<QByteArray> linesOf(const std::vector<Recorded>& entries) {
+    std::vector<QByteArray> lines;
+    QByteArray digest = firstDigest();
     for (const Recorded& recorded : entries) {
-        const QByteArray line = ledgerLine(recorded, digest);
-        digest = digestOfLine(line);
-        bytes += line;
-        if (lines)
-            lines->push_back(line);
+        lines.push_back(ledgerLine(recorded, digest));
+        digest = digestOfLine(lines.back());
     }
-    return bytes;
+    return lines;
 }
 
 void recording(const QTemporaryDir& folder, const std::vector<Recorded>& entries) {
-    std::vector<QByteArray> lines;
-    linesOf(entries, &lines);
+    const std::vector<QByteArray> lines = linesOf(entries);
     const int turns = static_cast<int>(entries.size());
 
     QFile bare(folder.filePath(QStringLiteral("bare")));
@@ -58,28 +52,6 @@ void recording(const QTemporaryDir& folder, const std::vector<Recorded>& entries
     bench::compare("  that is", ours, baseline);
 }
 
-void opening(const std::vector<Recorded>& entries) {
-    const QByteArray bytes = linesOf(entries);
-    const QList<QByteArray> lines = bytes.split('\n');
-    const auto baseline = bench::time(100, [&](int) {
-        for (const QByteArray& line : lines)
-            (void)QJsonDocument::fromJson(line);
-    });
-    const auto ours = bench::time(100, [&](int) {
-        const LedgerContent content = readLedger(bytes);
-        (void)writeUp(content.entries);
-    });
-    const LedgerContent content = readLedger(bytes);
-    const auto reading = bench::time(100, [&](int) { (void)readLedger(bytes); });
-    const auto writing = bench::time(100, [&](int) { (void)writeUp(content.entries); });
-    std::printf("a match of %zu entries, %lld bytes\n", entries.size(), static_cast<long long>(bytes.size()));
-    bench::print("Qt's JSON parser on the same bytes", baseline);
-    bench::print("read, check the chain, fold and write up", ours);
-    bench::compare("  that is", ours, baseline);
-    bench::print("  of it: read and check the chain", reading);
-    bench::print("  of it: fold and write up", writing);
-}
-
 void folding(const std::vector<Recorded>& entries) {
     const auto timings = bench::time(200, [&](int) { (void)fold(entries); });
     const double perSecond = static_cast<double>(entries.size()) / bench::percentile(timings, 0.5) * 1000.0;
@@ -94,7 +66,6 @@ int main() {
     random.playMatch();
     const std::vector<Recorded>& entries = random.match().entries();
     recording(folder, entries);
-    opening(entries);
     folding(entries);
     return 0;
 }

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <chrono>
+#include <cmath>
 #include <cstdio>
 #include <vector>
 
@@ -15,24 +16,33 @@ namespace setfolio::bench {
 /// Milliseconds, one for each turn.
 using Timings = std::vector<double>;
 
+/// Milliseconds since `start`.
+inline double since(std::chrono::steady_clock::time_point start) {
+    return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
+}
+
+/// How long `work()` takes.
+template <typename Work>
+double once(Work&& work) {
+    const auto start = std::chrono::steady_clock::now();
+    work();
+    return since(start);
+}
+
 /// Runs `work(turn)` `turns` times.
 template <typename Work>
 Timings time(int turns, Work&& work) {
     Timings timings;
     timings.reserve(static_cast<std::size_t>(turns));
-    for (int turn = 0; turn < turns; ++turn) {
-        const auto start = std::chrono::steady_clock::now();
-        work(turn);
-        const std::chrono::duration<double, std::milli> taken = std::chrono::steady_clock::now() - start;
-        timings.push_back(taken.count());
-    }
+    for (int turn = 0; turn < turns; ++turn)
+        timings.push_back(once([&] { work(turn); }));
     return timings;
 }
 
 inline double percentile(Timings timings, double part) {
     std::sort(timings.begin(), timings.end());
     const auto last = static_cast<double>(timings.size() - 1);
-    return timings[static_cast<std::size_t>(part * last)];
+    return timings[static_cast<std::size_t>(std::ceil(part * last))];
 }
 
 /// One line: "name   median   p99".

@@ -246,7 +246,7 @@ void LineUpPanel::showOrder(const LineUp& lineUp) {
     const bool servesFirst = m_state.set().servesFirst == m_team;
     m_strip->setOrder(order, servesFirst);
     for (std::size_t place = 0; place < m_places.size(); ++place) {
-        if (!m_state.set().servesFirst)
+        if (!m_state.set().servesFirst || m_state.set().started) // its slots are settled then
             continue;
         LineUp alone{.team = m_team, .positions = {}, .captain = {}, .liberos = {}};
         alone.positions.at(place) = ShirtNumber(0);

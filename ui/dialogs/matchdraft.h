@@ -18,6 +18,7 @@ struct MatchDraft {
     PerTeam<std::vector<RosterRow>> rosters;
     PerTeam<QString> coaches;
     std::vector<Official> officials; ///< those without a name are left out of the entry
+    bool operator==(const MatchDraft&) const = default;
 };
 
 /// A draft for the next match: everything that stays the same from match to match stays (competition, division, venue,

@@ -58,6 +58,15 @@ NewMatchDialog::NewMatchDialog(const MatchDraft& draft, const QString& folder, c
     showPage(Match);
 }
 
+MatchDraft NewMatchDialog::draft() const {
+    MatchDraft draft = m_begun;
+    m_match->writeTo(draft);
+    for (const Team team : bothTeams)
+        m_teams[team]->writeTo(draft);
+    draft.officials = m_officials->officials();
+    return draft;
+}
+
 QString NewMatchDialog::path() const {
     if (!m_chosenPath.isEmpty())
         return m_chosenPath;
@@ -93,15 +102,6 @@ void NewMatchDialog::accept() {
     }
     if (!QFileInfo::exists(path()))
         FrameDialog::accept();
-}
-
-MatchDraft NewMatchDialog::draft() const {
-    MatchDraft draft = m_begun;
-    m_match->writeTo(draft);
-    for (const Team team : bothTeams)
-        m_teams[team]->writeTo(draft);
-    draft.officials = m_officials->officials();
-    return draft;
 }
 
 QWidget* NewMatchDialog::makeSteps() {
@@ -146,10 +146,8 @@ void NewMatchDialog::makePages(const MatchDraft& draft, const QLocale& locale) {
 
 void NewMatchDialog::makeFoot() {
     auto* other = pieces::button(tr("Other file…"), u"otherFile"_s);
-    m_path = pieces::explanation({});
+    m_path = new pieces::PathLabel;
     m_path->setObjectName(u"path"_s);
-    m_path->setWordWrap(false);
-    m_path->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     m_next = pieces::button(tr("Next"), u"next"_s);
     addToFoot(other);
     addToFoot(m_path, true);
@@ -226,9 +224,7 @@ void NewMatchDialog::showStep(int page, const QString& detail, int problems) {
 }
 
 void NewMatchDialog::showPath() {
-    const QString shown = QDir::toNativeSeparators(path());
-    m_path->setToolTip(shown);
-    m_path->setText(tr("Kept in %1").arg(shown));
+    m_path->setPath(tr("Kept in %1").arg(QDir::toNativeSeparators(path())));
 }
 
 } // namespace setfolio

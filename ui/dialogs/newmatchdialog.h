@@ -21,6 +21,9 @@ class MatchPage;
 class OfficialsPage;
 class TeamPage;
 class TwoLineButton;
+namespace pieces {
+class PathLabel;
+}
 
 class NewMatchDialog : public FrameDialog {
     Q_OBJECT
@@ -32,6 +35,8 @@ public:
 
     /// MatchOpened, Roster of the home team, Roster of the visitors, Officials; has a meaning once it is accepted.
     [[nodiscard]] std::vector<Entry> result() const { return entriesOf(draft()); }
+    /// What has been typed so far, to begin with another time.
+    [[nodiscard]] MatchDraft draft() const;
     /// The match file to be created.
     [[nodiscard]] QString path() const;
 
@@ -44,7 +49,6 @@ public Q_SLOTS:
 private:
     enum Page { Match, Home, Visitors, OfficialsList, PageCount };
 
-    [[nodiscard]] MatchDraft draft() const;
     [[nodiscard]] QWidget* makeSteps();
     void makePages(const MatchDraft& draft, const QLocale& locale);
     void makeFoot();
@@ -66,7 +70,7 @@ private:
     PerTeam<TeamPage*> m_teams{};
     OfficialsPage* m_officials = nullptr;
     QLabel* m_said;
-    QLabel* m_path = nullptr;
+    pieces::PathLabel* m_path = nullptr;
     QPushButton* m_next = nullptr;
     bool m_tried = false; ///< the match was to be started once: from then on empty fields are marked
 };

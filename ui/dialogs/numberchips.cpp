@@ -3,6 +3,7 @@
 #include "ui/dialogs/numberchips.h"
 
 #include "ui/dialogs/pieces.h"
+#include "ui/look/controls.h"
 
 #include <QGridLayout>
 #include <QPushButton>
@@ -34,7 +35,7 @@ NumberChips::NumberChips(const Roster& roster, QWidget* parent) : QScrollArea(pa
         chip->setProperty("chip", true);
         chip->setFixedSize(side, side);
         chip->setFocusPolicy(Qt::NoFocus); // the keyboard stays in the field that the number goes into
-        chip->setToolTip(player.name);
+        chip->setToolTip(plainTip(player.name));
         chip->setAccessibleName(player.name.isEmpty() ? chip->text() : u"%1 %2"_s.arg(chip->text(), player.name));
         connect(chip, &QPushButton::clicked, this, [this, number = player.number] { Q_EMIT picked(number); });
         const int place = static_cast<int>(m_chips.size());

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/pieces.h"
 
+#include "ui/look/controls.h"
 #include "ui/look/plate.h"
 
 #include <QFrame>
-#include <QLabel>
 #include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -62,6 +62,25 @@ QFrame* panel() {
     auto* frame = new QFrame;
     frame->setObjectName(u"panel"_s);
     return frame;
+}
+
+PathLabel::PathLabel(QWidget* parent) : QLabel(parent) {
+    setFont(windowFont(13));
+    setTextFormat(Qt::PlainText);
+    setProperty("secondary", true);
+    setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+}
+
+void PathLabel::setPath(const QString& words) {
+    m_words = words;
+    setAccessibleName(words);
+    setToolTip(plainTip(words));
+    setText(fontMetrics().elidedText(words, Qt::ElideMiddle, width()));
+}
+
+void PathLabel::resizeEvent(QResizeEvent* event) {
+    QLabel::resizeEvent(event);
+    setText(fontMetrics().elidedText(m_words, Qt::ElideMiddle, width()));
 }
 
 Plate::Plate(Team team, const QString& code, QWidget* parent) : QWidget(parent), m_team(team) {

@@ -6,13 +6,13 @@
 
 #include "core/match/ids.h"
 
+#include <QLabel>
 #include <QLineEdit>
 #include <QString>
 #include <QWidget>
 
 class QBoxLayout;
 class QFrame;
-class QLabel;
 class QPushButton;
 
 namespace setfolio::pieces {
@@ -26,6 +26,21 @@ void addField(QBoxLayout& layout, const QString& label, QWidget& field, const QS
 [[nodiscard]] QPushButton* button(const QString& text, const QString& name);
 /// A group of things that belong together, with the panel's ground.
 [[nodiscard]] QFrame* panel();
+
+/// One line that is shortened in its middle when there is no room for it; whole in its tooltip.
+class PathLabel : public QLabel {
+    Q_OBJECT
+
+public:
+    explicit PathLabel(QWidget* parent = nullptr);
+    void setPath(const QString& words);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    QString m_words;
+};
 
 /// A team's plate: solid for the home team, outlined for the visitors.
 class Plate : public QWidget {

@@ -57,7 +57,10 @@ RosterTable::RosterTable(RosterModel& model, QWidget* parent) : QTableView(paren
     setVerticalScrollMode(ScrollPerPixel);
     setCurrentIndex(model.index(0, 0));
     connect(delegate, &RosterDelegate::pasteWanted, this, &RosterTable::pasteWanted);
-    connect(this, &QTableView::clicked, this, [this](const QModelIndex& index) { edit(index); });
+    connect(this, &QTableView::clicked, this, [this](const QModelIndex& index) {
+        if (index.flags().testFlag(Qt::ItemIsEditable) && state() != EditingState)
+            edit(index);
+    });
 }
 
 QModelIndex RosterTable::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) {
@@ -83,7 +86,8 @@ void RosterTable::keyPressEvent(QKeyEvent* event) {
     if (event->matches(QKeySequence::Delete))
         return removeCurrentRow();
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        edit(currentIndex());
+        if (state() != EditingState && currentIndex().flags().testFlag(Qt::ItemIsEditable))
+            edit(currentIndex());
         return;
     }
     QTableView::keyPressEvent(event);
@@ -150,7 +154,8 @@ bool RosterDelegate::editorEvent(QEvent* event, QAbstractItemModel* model, const
     if (!index.flags().testFlag(Qt::ItemIsUserCheckable))
         return QStyledItemDelegate::editorEvent(event, model, option, index);
     // the whole cell is the target, not only the box
-    const bool clicked = event->type() == QEvent::MouseButtonRelease;
+    // a second tap soon after the first comes as a double click, and its release not at all
+    const bool clicked = event->type() == QEvent::MouseButtonRelease || event->type() == QEvent::MouseButtonDblClick;
     const bool pressed = event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Space;
     if (!clicked && !pressed)
         return false;

@@ -84,63 +84,13 @@ QFrame* resultTable(const MatchState& state, const QLocale& locale) {
     return table;
 }
 
-QString setTitle(const MatchState& state, const QString& pattern) {
-    return pattern.arg(state.set().number);
-}
-
-QString startLead(const MatchState& state) {
-    const SetState& set = state.set();
-    if (!set.servesFirst || !set.teams.home.lineUp || !set.teams.visitors.lineUp)
-        return SetStartDialog::tr("At the whistle for the first serve.");
-    return SetStartDialog::tr("At the whistle for the first serve. %1 serves first, number %2.")
-        .arg(codeOf(state, *set.servesFirst), QString::number(serverOf(set).value));
-}
-
 } // namespace
 
-SetTimeDialog::SetTimeDialog(const QString& title, const QString& lead, const QString& record, QWidget* parent)
-    : FrameDialog(title, lead, record, parent) {
-    setMinimumWidth(560);
-}
-
-std::optional<QString> SetTimeDialog::overruled() const {
-    return m_verdict->overruled();
-}
-
-QTime SetTimeDialog::time() const {
-    return m_time->time();
-}
-
-void SetTimeDialog::addTime(const QString& label, QTime proposed, const QLocale& locale, const MatchState& state,
-                            const Entry& entry) {
-    m_time = new TimeField(proposed, locale);
-    m_verdict = new VerdictView;
-    auto* row = new QHBoxLayout;
-    pieces::addField(*row, label, *m_time, u"time"_s);
-    m_time->setMaximumWidth(180);
-    row->addStretch();
-    body()->addLayout(row);
-    body()->addWidget(m_verdict);
-    connect(m_time, &TimeField::textChanged, this, &SetTimeDialog::allowOrNot);
-    connect(m_verdict, &VerdictView::changed, this, &SetTimeDialog::allowOrNot);
-    const Findings findings = judge(state, entry);
-    m_verdict->setFindings(findings, state);
-    m_verdict->setVisible(!findings.empty());
-    recordButton()->setFocus();
-}
-
-void SetTimeDialog::allowOrNot() {
-    recordButton()->setEnabled(m_time->isGood() && m_verdict->mayRecord());
-}
-
-SetStartDialog::SetStartDialog(const MatchState& state, QTime now, const QLocale& locale, QWidget* parent)
-    : SetTimeDialog(setTitle(state, tr("Start of set %1")), startLead(state), tr("Start the set"), parent) {
-    addTime(tr("Started at"), now, locale, state, SetStarted{now});
-}
-
 SetEndDialog::SetEndDialog(const MatchState& state, QTime now, const QLocale& locale, QWidget* parent)
-    : SetTimeDialog(setTitle(state, tr("End of set %1")), tr("Confirm winner and score with the second referee."),
-                    tr("Confirmed: end the set"), parent) {
+    : FrameDialog(tr("End of set %1").arg(state.set().number), tr("Confirm winner and score with the second referee."),
+                  tr("Confirmed: end the set"), parent),
+      m_time(new TimeField(now, locale)),
+      m_verdict(new VerdictView) {
     const SetState& set = state.set();
     const Team first = set.winner.value_or(Team::Home);
     for (const Team team : {first, opponentsOf(first)}) {
@@ -148,7 +98,35 @@ SetEndDialog::SetEndDialog(const MatchState& state, QTime now, const QLocale& lo
         const QString word = !set.winner ? QString() : won ? tr("wins the set") : tr("loses the set");
         body()->addWidget(scoreRow(state, team, word, set.teams[team].points, won));
     }
-    addTime(tr("Finished at"), now, locale, state, SetEnded{now});
+    addTime();
+    const Findings findings = judge(state, SetEnded{now});
+    m_verdict->setFindings(findings, state);
+    m_verdict->setVisible(!findings.empty());
+    setMinimumWidth(560);
+    recordButton()->setFocus();
+}
+
+SetEnded SetEndDialog::result() const {
+    return {m_time->time()};
+}
+
+std::optional<QString> SetEndDialog::overruled() const {
+    return m_verdict->overruled();
+}
+
+void SetEndDialog::addTime() {
+    auto* row = new QHBoxLayout;
+    pieces::addField(*row, tr("Finished at"), *m_time, u"time"_s);
+    m_time->setMaximumWidth(180);
+    row->addStretch();
+    body()->addLayout(row);
+    body()->addWidget(m_verdict);
+    connect(m_time, &TimeField::textChanged, this, &SetEndDialog::allowOrNot);
+    connect(m_verdict, &VerdictView::changed, this, &SetEndDialog::allowOrNot);
+}
+
+void SetEndDialog::allowOrNot() {
+    recordButton()->setEnabled(m_time->isGood() && m_verdict->mayRecord());
 }
 
 MatchCloseDialog::MatchCloseDialog(const MatchState& state, const QLocale& locale, QWidget* parent)

@@ -17,7 +17,9 @@ ShirtField::ShirtField(const Roster& roster, QWidget* parent) : QLineEdit(parent
     setInputMethodHints(Qt::ImhDigitsOnly);
     setAlignment(Qt::AlignCenter);
     connect(this, &QLineEdit::textEdited, this, [this](const QString& typed) {
-        if (isWholeNumber(typed, m_roster))
+        // whoever comes back to type the same digit again means a longer number, one that the roster does not have
+        const bool goesOn = typed.size() == 1 && typed == m_stood;
+        if (!goesOn && isWholeNumber(typed, m_roster))
             Q_EMIT filled();
     });
 }
@@ -42,6 +44,7 @@ void ShirtField::keyPressEvent(QKeyEvent* event) {
 
 void ShirtField::focusInEvent(QFocusEvent* event) {
     QLineEdit::focusInEvent(event);
+    m_stood = text();
     selectAll();
     Q_EMIT entered();
 }

@@ -32,6 +32,7 @@ protected:
 
 private:
     Roster m_roster;
+    QString m_stood; ///< the number when it took the keyboard
 };
 
 } // namespace setfolio

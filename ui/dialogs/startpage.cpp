@@ -18,6 +18,13 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace setfolio {
 
+namespace {
+
+constexpr QSize smallest(1080, 480);
+constexpr QSize usual(1160, 680); ///< eight matches without scrolling
+
+} // namespace
+
 StartPage::StartPage(const std::vector<RecentMatch>& recent, QWidget* parent) : QWidget(parent) {
     setObjectName(u"page"_s);
     setAttribute(Qt::WA_StyledBackground);
@@ -29,6 +36,8 @@ StartPage::StartPage(const std::vector<RecentMatch>& recent, QWidget* parent) : 
     row->addWidget(makeChoices());
     row->addWidget(makeRecent(recent));
     row->addStretch(1);
+    setMinimumSize(smallest);
+    resize(usual);
     setFocusProxy(m_newMatch);
     m_newMatch->setFocus();
 }
@@ -76,7 +85,7 @@ QWidget* StartPage::makeRecent(const std::vector<RecentMatch>& recent) {
     for (const RecentMatch& match : recent) {
         auto* button = new TwoLineButton(match.title, match.detail);
         button->setObjectName(u"recent"_s);
-        button->setToolTip(match.path);
+        button->setToolTip(plainTip(match.path));
         rows->addWidget(button);
         connect(button, &QPushButton::clicked, this, [this, path = match.path] { Q_EMIT matchChosen(path); });
     }

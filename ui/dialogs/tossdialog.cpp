@@ -68,8 +68,9 @@ QButtonGroup* TossDialog::addChoice(const QString& question, const QString& name
     for (const Team team : bothTeams) {
         const TeamName& named = m_state.opened->teams[team];
         const bool home = team == Team::Home;
-        auto* button = pieces::button(u"%1   %2"_s.arg(keys.at(home ? 0 : 1), named.name),
-                                      name + (home ? u"Home"_s : u"Visitors"_s));
+        const QString shown = QString(named.name).replace(u'&', u"&&"_s); // no letter of a name is a key
+        auto* button =
+            pieces::button(u"%1   %2"_s.arg(keys.at(home ? 0 : 1), shown), name + (home ? u"Home"_s : u"Visitors"_s));
         button->setAccessibleName(u"%1: %2"_s.arg(question, named.name));
         button->setCheckable(true);
         group->addButton(button, static_cast<int>(team));

@@ -24,7 +24,7 @@ TwoLineButton::TwoLineButton(const QString& title, const QString& detail, QWidge
       m_title(title),
       m_detail(detail) {
     setAutoDefault(false);
-    setMinimumHeight(60);
+    setProperty("twoLine", true); // its height is the style's
     describe();
 }
 

@@ -4,6 +4,7 @@
 
 #include "ui/look/plate.h"
 
+#include <QLabel>
 #include <QPushButton>
 #include <QStyle>
 
@@ -39,6 +40,8 @@ QString buttonStyle() {
            u"QPushButton[primary=\"true\"]:pressed { background: @edge; }"
            u"QPushButton:disabled { background: @ground; color: @secondary; border: 1px dashed @edge; }"
            u"QPushButton:focus { border: 3px solid @focus; padding: 0 14px; min-height: 38px; }"
+           u"QPushButton[twoLine=\"true\"] { min-height: 58px; }"
+           u"QPushButton[twoLine=\"true\"]:focus { min-height: 54px; }"
            u"QPushButton[chip=\"true\"] { padding: 0; min-width: 42px; }"
            u"QCheckBox, QRadioButton { min-height: 44px; spacing: 10px; }"
            u"QCheckBox::indicator { width: 22px; height: 22px; }"_s;
@@ -100,6 +103,16 @@ QString controlStyle(Theme theme) {
         style.replace(name, colour.name());
     }
     return style;
+}
+
+QString plainTip(const QString& text) {
+    return u"<p style=\"white-space: pre\">%1</p>"_s.arg(text.toHtmlEscaped());
+}
+
+void showSentence(QLabel& label, const QString& sentence) {
+    label.setMinimumWidth(1);
+    label.setAccessibleName(sentence);
+    label.setText(QString(sentence).replace(u'/', u"/\u200b"_s));
 }
 
 void makePrimary(QPushButton& button) {

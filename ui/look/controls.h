@@ -8,6 +8,7 @@
 
 #include <QString>
 
+class QLabel;
 class QPushButton;
 class QWidget;
 
@@ -20,6 +21,12 @@ inline constexpr int targetHeight = 44;
 void dress(QWidget& window);
 /// The style sheet that dress() sets.
 [[nodiscard]] QString controlStyle(Theme theme);
+
+/// A tooltip that shows the text as it stands, on its own lines, whatever looks like markup in it.
+[[nodiscard]] QString plainTip(const QString& text);
+/// Shows a sentence in a label that wraps: a long path in it may break after each folder, and never makes the window
+/// wider. Its accessible name is the sentence as it is.
+void showSentence(QLabel& label, const QString& sentence);
 
 /// Marks the one button that does what the window is for: amber.
 void makePrimary(QPushButton& button);

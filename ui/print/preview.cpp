@@ -73,10 +73,10 @@ Preview::Preview(const MatchRecord& record, const SheetFonts& fonts, const Previ
     row->setContentsMargins(16, 16, 16, 16);
     row->setSpacing(16);
     row->addWidget(makeSide());
-    row->addWidget(m_view, 1);
+    row->addLayout(makeShown(), 1);
     connect(m_view, &PageView::changed, this, &Preview::showWhere);
     addKeys();
-    resize(1300, 700);
+    resize(1300, 690);
     compose();
     m_view->setFocus();
 }
@@ -118,6 +118,18 @@ QWidget* Preview::makeSide() {
     column->addStretch();
     addWaysOut(*column);
     return side;
+}
+
+QBoxLayout* Preview::makeShown() {
+    m_said = new QLabel;
+    m_said->setObjectName(u"said"_s);
+    m_said->setTextFormat(Qt::PlainText);
+    m_said->setWordWrap(true);
+    auto* column = new QVBoxLayout;
+    column->setSpacing(8);
+    column->addWidget(m_view, 1);
+    column->addWidget(m_said); // under the pages, where a long path has room
+    return column;
 }
 
 void Preview::addSets(QBoxLayout& column) {
@@ -209,11 +221,6 @@ void Preview::addZoom(QBoxLayout& column) {
 }
 
 void Preview::addWaysOut(QBoxLayout& column) {
-    m_said = new QLabel;
-    m_said->setObjectName(u"said"_s);
-    m_said->setTextFormat(Qt::PlainText);
-    m_said->setWordWrap(true);
-    column.addWidget(m_said);
     auto* print = pieces::button(tr("Print…"), u"print"_s);
     makePrimary(*print);
     auto* save = pieces::button(tr("Save as PDF…"), u"savePdf"_s);
@@ -310,7 +317,7 @@ bool Preview::save(const QString& path, const std::vector<Page>& pages) {
 }
 
 void Preview::say(const QString& sentence, bool problem) {
-    m_said->setText(sentence);
+    showSentence(*m_said, sentence);
     m_said->setVisible(!sentence.isEmpty());
     setProblem(*m_said, problem);
 }

@@ -47,6 +47,7 @@ public:
 
 private:
     [[nodiscard]] QWidget* makeSide();
+    [[nodiscard]] QBoxLayout* makeShown();
     void addSets(QBoxLayout& column);
     void addPapers(QBoxLayout& column);
     void addZoom(QBoxLayout& column);

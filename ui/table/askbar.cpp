@@ -39,7 +39,7 @@ void AskBar::ask(const Question& question, std::function<void(const QString&)> a
     setTitle(question.title);
     setSentence(question.sentence, question.warns ? Tone::Problem : Tone::Plain);
     setRecordWords(question.button);
-    m_line->clear();
+    m_line->setText(question.line);
     m_line->setPlaceholderText(question.prompt);
     m_line->setAccessibleName(question.prompt);
     show();

@@ -17,6 +17,7 @@ struct Question {
     QString sentence; ///< what is to be said about it
     QString prompt;   ///< in the empty field
     QString button;   ///< "Record"
+    QString line{};   ///< what the field begins with
     bool warns = false;
     bool mayBeEmpty = false;
 };

@@ -67,6 +67,8 @@ std::vector<CommandInfo> makeTable() {
         {C::Toss,              M::Set,   u"toss"_s,           {},                             none,  true},
         {C::LeftLineUp,        M::Set,   u"lineUpLeft"_s,     {},                             left,  true},
         {C::RightLineUp,       M::Set,   u"lineUpRight"_s,    {},                             right, true},
+        {C::LeftRoster,        M::Set,   u"rosterLeft"_s,     {},                             left,  true},
+        {C::RightRoster,       M::Set,   u"rosterRight"_s,    {},                             right, true},
         {C::Print,             M::Match, u"print"_s,          standard(QKeySequence::Print),  none,  false},
         {C::CloseWindow,       M::Match, u"closeWindow"_s,    standard(QKeySequence::Close),  none,  false},
     };
@@ -137,6 +139,8 @@ QString nameOf(TableCommand command) {
     case TableCommand::Toss:              return Table::tr("Toss…");
     case TableCommand::LeftLineUp:        return Table::tr("Line-up, left side…");
     case TableCommand::RightLineUp:       return Table::tr("Line-up, right side…");
+    case TableCommand::LeftRoster:        return Table::tr("Roster, left side…");
+    case TableCommand::RightRoster:       return Table::tr("Roster, right side…");
     case TableCommand::Print:             return Table::tr("Print…");
     case TableCommand::CloseWindow:       return Table::tr("Close");
     }
@@ -176,6 +180,8 @@ bool mayBeAsked(TableCommand command, const Situation& situation) {
     case TableCommand::LeftLineUp:
     case TableCommand::RightLineUp:
         return phase == Phase::BeforeSet;
+    case TableCommand::LeftRoster:
+    case TableCommand::RightRoster:
     case TableCommand::Remark:
         return phase != Phase::NotOpened && phase != Phase::MatchClosed;
     case TableCommand::Undo:

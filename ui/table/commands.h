@@ -44,6 +44,8 @@ enum class TableCommand : std::uint8_t {
     Toss,
     LeftLineUp,
     RightLineUp,
+    LeftRoster,
+    RightRoster,
     Print,
     CloseWindow,
 };

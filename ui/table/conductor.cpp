@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/conductor.h"
 
-#include "ui/table/askbar.h"
 #include "ui/table/choicebar.h"
 #include "ui/table/deckview.h"
 #include "ui/table/inlinebars.h"
@@ -67,6 +66,8 @@ void Conductor::perform(TableCommand command) {
     case TableCommand::Toss:              return askToss();
     case TableCommand::LeftLineUp:
     case TableCommand::RightLineUp:       return askLineUp(team);
+    case TableCommand::LeftRoster:
+    case TableCommand::RightRoster:       return askRoster(team);
     case TableCommand::GoToLive:          return goToLiveAsked();
     case TableCommand::PageBack:          return pageAsked(-1);
     case TableCommand::PageOn:            return pageAsked(+1);
@@ -121,10 +122,15 @@ void Conductor::print() {
 }
 
 void Conductor::attempt(const Entry& entry) {
+    attemptAndExplain(entry);
+}
+
+Outcome Conductor::attemptAndExplain(const Entry& entry) {
     m_bars.dismiss();
-    const Outcome outcome = m_recorder.attempt(entry);
+    Outcome outcome = m_recorder.attempt(entry);
     if (const auto* objected = std::get_if<Objected>(&outcome))
         explain(entry, objected->findings);
+    return outcome;
 }
 
 void Conductor::explain(const Entry& entry, const Findings& findings) {
@@ -133,12 +139,22 @@ void Conductor::explain(const Entry& entry, const Findings& findings) {
         Q_EMIT refused(words);
         return;
     }
-    m_bars.ask().ask({.title = Table::tr("Against the rulebook: the referee decides"),
-                      .sentence = words,
-                      .prompt = Table::tr("The referee allows it: why"),
-                      .button = Table::tr("Allowed"),
-                      .warns = true},
-                     [this, entry](const QString& reason) { m_recorder.overrule(entry, reason); });
+    ask({.title = Table::tr("Against the rulebook: the referee decides"),
+         .sentence = words,
+         .prompt = Table::tr("The referee allows it: why"),
+         .button = Table::tr("Allowed"),
+         .warns = true},
+        [this, entry](const QString& reason) { return m_recorder.overrule(entry, reason); });
+}
+
+void Conductor::ask(const Question& question, const std::function<Outcome(const QString&)>& record) {
+    m_bars.ask().ask(question, [this, question, record](const QString& line) {
+        if (!std::holds_alternative<Failed>(record(line)))
+            return;
+        Question again = question;
+        again.line = line;
+        ask(again, record);
+    });
 }
 
 void Conductor::startSubstitution(Team team) {
@@ -180,21 +196,21 @@ void Conductor::askPenalty(Team team) {
         Q_EMIT refused(inWords(findings, state()));
         return;
     }
-    m_bars.ask().ask({.title = fill(Table::tr("Penalty point to %1"), {codeOf(state(), team)}),
-                      .sentence = Table::tr("A point without a rally, on the referee's word."),
-                      .prompt = Table::tr("What for"),
-                      .button = Table::tr("Record")},
-                     [this, team](const QString& reason) {
-                         attempt(PenaltyPoint{team, reason});
-                     });
+    ask({.title = fill(Table::tr("Penalty point to %1"), {codeOf(state(), team)}),
+         .sentence = Table::tr("A point without a rally, on the referee's word."),
+         .prompt = Table::tr("What for"),
+         .button = Table::tr("Record")},
+        [this, team](const QString& reason) {
+            return attemptAndExplain(PenaltyPoint{team, reason});
+        });
 }
 
 void Conductor::askRemark() {
-    m_bars.ask().ask({.title = Table::tr("Remark"),
-                      .sentence = Table::tr("It is written among the remarks of this set."),
-                      .prompt = Table::tr("One sentence"),
-                      .button = Table::tr("Record")},
-                     [this](const QString& text) { attempt(Remark{text}); });
+    ask({.title = Table::tr("Remark"),
+         .sentence = Table::tr("It is written among the remarks of this set."),
+         .prompt = Table::tr("One sentence"),
+         .button = Table::tr("Record")},
+        [this](const QString& text) { return attemptAndExplain(Remark{text}); });
 }
 
 void Conductor::askToss() {
@@ -206,6 +222,11 @@ void Conductor::askLineUp(Team team) {
     m_bars.dismiss();
     for (const Answer& answer : m_dialogs.lineUp(&m_window, state(), team))
         record(answer);
+}
+
+void Conductor::askRoster(Team team) {
+    m_bars.dismiss();
+    record(m_dialogs.roster(&m_window, state(), team));
 }
 
 void Conductor::askSetEnd() {

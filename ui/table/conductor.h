@@ -4,6 +4,7 @@
 /// Carries out the commands: from a key or a click to an entry, with the questions in between.
 #pragma once
 
+#include "ui/table/askbar.h"
 #include "ui/table/commands.h"
 #include "ui/table/recorder.h"
 #include "ui/table/tabledialogs.h"
@@ -40,13 +41,17 @@ private:
     void redo();
     void print();
     void attempt(const Entry& entry);
+    Outcome attemptAndExplain(const Entry& entry);
     void explain(const Entry& entry, const Findings& findings);
+    /// Asks again, with the same line, when the file could not take what `record` made of it.
+    void ask(const Question& question, const std::function<Outcome(const QString&)>& record);
     void startSubstitution(Team team);
     void serveByLibero(Team team);
     void askPenalty(Team team);
     void askRemark();
     void askToss();
     void askLineUp(Team team);
+    void askRoster(Team team);
     void askSetEnd();
     void askMatchClosed();
     void record(const std::optional<Answer>& answer);

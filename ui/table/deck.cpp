@@ -98,6 +98,14 @@ QRect Deck::middle() const {
     return m_court->geometry() | m_strip->geometry();
 }
 
+void Deck::moveEvent(QMoveEvent*) {
+    Q_EMIT placed();
+}
+
+void Deck::resizeEvent(QResizeEvent*) {
+    Q_EMIT placed();
+}
+
 void Deck::showWing(const Wing& wing, const TeamAreaView& view, const Situation& situation) {
     wing.area->setView(view);
     const bool pressable = view.call == AreaCall::WinsTheRally || view.call == AreaCall::LineUpAwaited ||

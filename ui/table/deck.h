@@ -33,6 +33,11 @@ public:
 
 Q_SIGNALS:
     void commanded(TableCommand command);
+    void placed(); ///< the middle may have moved
+
+protected:
+    void moveEvent(QMoveEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     /// What lies at one side of the court.

@@ -60,16 +60,18 @@ void EntryList::setEntries(std::vector<ShownEntry> entries) {
 }
 
 QSize EntryList::minimumSizeHint() const {
-    return {m_look.whole(200), m_look.whole(headHeight + 2 * pitch)};
+    return {m_look.whole(200), m_look.whole(headHeight + pitch)};
 }
 
 void EntryList::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     draw::card(painter, QRectF(rect()), m_look);
-    draw::text(painter, {m_look.px(14), m_look.px(17)}, Table::tr("Last entries"), m_look.font(13, QFont::Bold),
-               m_look.colours.text);
-    double middle = m_look.px(headHeight + pitch / 2);
+    const bool hasHead = height() >= m_look.px(headHeight + 2 * pitch); // an entry is worth more than the heading
+    if (hasHead)
+        draw::text(painter, {m_look.px(14), m_look.px(17)}, Table::tr("Last entries"), m_look.font(13, QFont::Bold),
+                   m_look.colours.text);
+    double middle = m_look.px((hasHead ? headHeight : 2) + pitch / 2);
     for (std::size_t i = 0; i < m_entries.size() && middle + m_look.px(pitch / 2) <= height(); ++i) {
         paintEntry(painter, m_entries[i], middle, i == 0);
         middle += m_look.px(pitch);

@@ -31,6 +31,7 @@ void InlineBars::setLook(const Look& look) {
 
 void InlineBars::setPlace(const QRect& middle) {
     m_middle = middle;
+    m_substitution->setRoom(middle.width());
     for (InlineBar* bar : all())
         arrange(*bar);
 }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/noticeband.h"
 
+#include "ui/look/controls.h"
+
 #include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -52,14 +54,14 @@ void NoticeBand::tell(BandKind kind, const QString& sentence) {
     auto line = std::ranges::find(m_lines, kind, &Line::kind);
     if (line == m_lines.end())
         line = m_lines.insert(m_lines.end(), makeLine(kind));
-    line->label->setText(sentence);
+    showSentence(*line->label, sentence);
     line->box->show();
     show();
 }
 
 QString NoticeBand::sentenceOf(BandKind kind) const {
     const auto line = std::ranges::find(m_lines, kind, &Line::kind);
-    return line == m_lines.end() || line->box->isHidden() ? QString() : line->label->text();
+    return line == m_lines.end() || line->box->isHidden() ? QString() : line->label->accessibleName();
 }
 
 NoticeBand::Line NoticeBand::makeLine(BandKind kind) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/noticestrip.h"
 
+#include "ui/look/controls.h"
 #include "ui/table/draw.h"
 
 #include <QPainter>
@@ -48,7 +49,7 @@ void NoticeStrip::setView(const StripView& view) {
     if (!view.refused.isEmpty())
         all.prepend(view.refused);
     setAccessibleName(all.isEmpty() ? view.quiet : all.join(u' '));
-    setToolTip(all.join(u'\n'));
+    setToolTip(all.isEmpty() ? QString() : plainTip(all.join(u'\n')));
     update();
 }
 

@@ -64,7 +64,7 @@ NumberButton::NumberButton(ShirtNumber number, const QString& word, const Look& 
     setText(QString::number(number.value));
     setAccessibleName(word.isEmpty() ? text() : text() + u", "_s + word);
     setFocusPolicy(Qt::TabFocus);
-    setFixedSize(look.whole(45), look.whole(44));
+    setFixedSize(look.whole(numberButtonWidth), look.whole(44));
 }
 
 bool NumberButton::event(QEvent* event) {

@@ -29,6 +29,8 @@ protected:
     bool event(QEvent* event) override;
 };
 
+inline constexpr double numberButtonWidth = 45; ///< at scale 1
+
 /// A shirt number to be tapped, with a small word under it.
 class NumberButton : public QAbstractButton {
     Q_OBJECT

@@ -16,6 +16,8 @@
 #include <QLabel>
 #include <QSignalBlocker>
 
+#include <algorithm>
+
 using namespace Qt::Literals::StringLiterals;
 
 namespace setfolio {
@@ -26,7 +28,10 @@ struct Table {
     Q_DECLARE_TR_FUNCTIONS(Table)
 };
 
-constexpr int buttonsInARow = 8;
+constexpr int mostInARow = 8;
+constexpr int fewestInARow = 3; // the six on court stand in two rows at most
+constexpr int gap = 4;
+constexpr int labelWidth = 32;
 
 } // namespace
 
@@ -47,9 +52,20 @@ void SubstitutionBar::setLook(const Look& look) {
     m_reason->setFont(look.font(15));
     for (QLabel* label : findChildren<QLabel*>()) {
         label->setFont(look.font(14, QFont::DemiBold));
-        label->setFixedWidth(look.whole(32));
+        label->setFixedWidth(look.whole(labelWidth));
         label->setStyleSheet(controlStyle(look.theme));
     }
+    if (!isHidden())
+        refill();
+}
+
+void SubstitutionBar::setRoom(int width) {
+    const QMargins edge = layout()->contentsMargins();
+    const int room = width - edge.left() - edge.right() - look().whole(labelWidth) - m_in.field->width() - 2 * gap;
+    const int columns = std::clamp((room + gap) / (look().whole(numberButtonWidth) + gap), fewestInARow, mostInARow);
+    if (columns == m_buttonsInARow)
+        return;
+    m_buttonsInARow = columns;
     if (!isHidden())
         refill();
 }
@@ -74,9 +90,9 @@ SubstitutionBar::NumberRow SubstitutionBar::makeNumberRow(const QString& label, 
     auto* words = new QLabel(label, this);
     words->setBuddy(row.field);
     row.grid = new QGridLayout;
-    row.grid->setSpacing(4);
+    row.grid->setSpacing(gap);
     auto* layout = new QHBoxLayout;
-    layout->setSpacing(4);
+    layout->setSpacing(gap);
     layout->addWidget(words);
     layout->addWidget(row.field);
     layout->addLayout(row.grid);
@@ -119,7 +135,7 @@ void SubstitutionBar::fillRow(NumberRow& row, const std::vector<BenchPlayer>& pl
         NumberField* field = row.field;
         connect(button, &NumberButton::clicked, this, [field, button] { field->setNumber(button->number()); });
         const int index = static_cast<int>(row.buttons.size());
-        row.grid->addWidget(button, index / buttonsInARow, index % buttonsInARow);
+        row.grid->addWidget(button, index / m_buttonsInARow, index % m_buttonsInARow);
         button->show();
         row.buttons.push_back(button);
     }

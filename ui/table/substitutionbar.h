@@ -27,6 +27,8 @@ public:
     explicit SubstitutionBar(Recorder& recorder, QWidget* parent = nullptr);
 
     void setLook(const Look& look) override;
+    /// How wide the bar may be, in pixels: the numbers to tap stand in as many rows as that needs.
+    void setRoom(int width);
     void open(Team team);
     [[nodiscard]] Team team() const { return m_team; }
 
@@ -57,6 +59,7 @@ private:
     Recorder& m_recorder;
     Team m_team = Team::Home;
     bool m_outIsProposed = false;
+    int m_buttonsInARow = 8;
     NumberRow m_in;
     NumberRow m_out;
     QLineEdit* m_reason = nullptr;

@@ -3,6 +3,7 @@
 #include "ui/table/tabledialogs.h"
 
 #include "ui/dialogs/lineupdialog.h"
+#include "ui/dialogs/rosterdialog.h"
 #include "ui/dialogs/setdialogs.h"
 #include "ui/dialogs/tossdialog.h"
 #include "ui/print/preview.h"
@@ -32,6 +33,9 @@ TableDialogs standardDialogs(const SheetFonts& fonts, const Clock& clock) {
             for (const LineUpGiven& given : dialog.result())
                 answers.push_back({given.lineUp, given.overruled});
         return answers;
+    };
+    dialogs.roster = [](QWidget* parent, const MatchState& state, Team team) {
+        return answerOf(RosterDialog(state, team, parent));
     };
     dialogs.setEnd = [](QWidget* parent, const MatchState& state, QTime now) {
         return answerOf(SetEndDialog(state, now, QLocale(), parent));

@@ -104,16 +104,19 @@ void TableWindow::build(SheetFonts fonts) {
     m_sheet = new SheetView(std::move(fonts), ground);
     m_panel = new Panel(ground);
     m_deck = new Deck(ground);
+    m_left = new QVBoxLayout; // a band takes its height from the sheet, so that the window needs no more
+    m_left->addWidget(m_band);
+    m_left->addWidget(m_sheet, 1);
     m_upper = new QHBoxLayout;
-    m_upper->addWidget(m_sheet, 1);
+    m_upper->addLayout(m_left, 1);
     m_upper->addWidget(m_panel);
     m_column = new QVBoxLayout(ground);
-    m_column->addWidget(m_band);
     m_column->addLayout(m_upper, 1);
     m_column->addWidget(m_deck);
     setCentralWidget(ground);
     ground->setFocus(Qt::OtherFocusReason);
     m_bars = new InlineBars(*m_recorder, *ground);
+    connect(m_deck, &Deck::placed, this, &TableWindow::placeBars);
 }
 
 void TableWindow::connectCommands(TableDialogs dialogs) {
@@ -163,6 +166,7 @@ void TableWindow::applyLook() {
     setPalette(paletteOf(m_look.theme));
     m_column->setContentsMargins(m_look.whole(10), m_look.whole(9), m_look.whole(10), m_look.whole(10));
     m_column->setSpacing(m_look.whole(10));
+    m_left->setSpacing(m_look.whole(10));
     m_upper->setSpacing(m_look.whole(9));
     m_top->setLook(m_look);
     m_band->setLook(m_look);
@@ -174,7 +178,6 @@ void TableWindow::applyLook() {
 }
 
 void TableWindow::placeBars() {
-    centralWidget()->layout()->activate();
     m_bars->setPlace(m_deck->middle().translated(m_deck->pos()));
 }
 

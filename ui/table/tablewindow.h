@@ -80,6 +80,7 @@ private:
     Deck* m_deck = nullptr;
     QVBoxLayout* m_column = nullptr;
     QHBoxLayout* m_upper = nullptr;
+    QVBoxLayout* m_left = nullptr; ///< beside the panel: bands and sheet
     QTimer m_ticker;
     EntryLog m_log;
     QString m_refused;       ///< why the last thing asked for was not recorded

@@ -95,7 +95,7 @@ void TeamArea::paintWords(QPainter& painter, double room) const {
 }
 
 void TeamArea::paintFoot(QPainter& painter) const {
-    const bool pressable = m_view.call == AreaCall::WinsTheRally;
+    const bool pressable = m_view.call == AreaCall::WinsTheRally && isEnabled();
     const double capWidth = m_look.px(44);
     const double middle = height() * 0.76;
     const double outer = m_look.px(20);

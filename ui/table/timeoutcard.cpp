@@ -78,7 +78,7 @@ TimeOutCard::TimeOutCard(QWidget* parent) : QWidget(parent) {
 
 void TimeOutCard::setLook(const Look& look) {
     m_look = look;
-    m_column->setContentsMargins(look.whole(12), 0, look.whole(12), look.whole(10));
+    m_column->setContentsMargins(look.whole(12), 0, look.whole(12), look.whole(7));
     m_close->setLook(look);
     m_close->setFixedHeight(look.whole(44));
     update();
@@ -97,6 +97,10 @@ void TimeOutCard::setElapsed(int seconds) {
     update();
 }
 
+QSize TimeOutCard::minimumSizeHint() const {
+    return {m_look.whole(200), m_look.whole(235)};
+}
+
 void TimeOutCard::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -108,7 +112,7 @@ void TimeOutCard::paintEvent(QPaintEvent*) {
 
 void TimeOutCard::paintCountdown(QPainter& painter) const {
     const double left = m_look.px(14);
-    const double middle = m_look.px(62);
+    const double middle = m_look.px(56);
     const double used = draw::text(painter, {left, middle}, clockWord(std::max(0, m_view.seconds - m_elapsed)),
                                    m_look.font(48, QFont::Bold), m_look.colours.text);
     const TimeOutStage stage = stageAfter(m_view, m_elapsed);
@@ -120,13 +124,13 @@ void TimeOutCard::paintCountdown(QPainter& painter) const {
     const double part = std::clamp(1.0 - static_cast<double>(m_elapsed) / std::max(1, m_view.seconds), 0.0, 1.0);
     painter.setPen(QPen(m_look.colours.edge, 1));
     painter.setBrush(m_look.colours.button);
-    const QRectF bar(left, m_look.px(88), full, m_look.px(8));
+    const QRectF bar(left, m_look.px(80), full, m_look.px(8));
     painter.drawRect(bar);
     painter.fillRect(QRectF(bar.left(), bar.top(), bar.width() * part, bar.height()), m_look.colours.text);
 }
 
 void TimeOutCard::paintComparison(QPainter& painter) const {
-    double middle = m_look.px(115);
+    double middle = m_look.px(102);
     draw::text(painter, {m_look.px(14), middle}, Table::tr("Compare"), m_look.font(12.5, QFont::Bold),
                m_look.colours.text);
     double right = width() - m_look.px(14);
@@ -136,8 +140,8 @@ void TimeOutCard::paintComparison(QPainter& painter) const {
         draw::plate(painter, box, column.team, column.code, m_look);
         right = box.left() - m_look.px(10);
     }
-    const double pitch = m_look.px(20);
-    middle += m_look.px(23);
+    const double pitch = m_look.px(17);
+    middle += m_look.px(20);
     paintRow(painter, middle, Table::tr("Score"), m_view.sides.left.points, m_view.sides.right.points);
     paintRow(painter, middle + pitch, Table::tr("Substitutions"), m_view.sides.left.substitutions,
              m_view.sides.right.substitutions);

@@ -53,6 +53,8 @@ public:
     [[nodiscard]] const TimeOutView& view() const { return m_view; }
     [[nodiscard]] int elapsed() const { return m_elapsed; }
 
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
 Q_SIGNALS:
     void closed();
 

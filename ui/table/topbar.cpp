@@ -45,15 +45,15 @@ void TopBar::setLook(const Look& look) {
     m_row->setSpacing(look.whole(6));
     m_menus->setFont(look.font(14));
     m_menus->setStyleSheet(u"QMenuBar { background: %1; color: %2; }"
-                           u"QMenuBar::item { padding: %3px %4px; background: transparent; }"
+                           u"QMenuBar::item { padding: %3px %4px %9px; background: transparent; }"
                            u"QMenuBar::item:selected, QMenuBar::item:pressed { background: %5; }"
                            u"QMenu { background: %5; color: %2; border: 1px solid %6; }"
                            u"QMenu::item { padding: 10px 24px; }"
                            u"QMenu::item:selected { background: %7; color: %8; }"
                            u"QMenu::item:disabled { color: %6; }"_s.arg(
-                               look.colours.bar.name(), look.colours.text.name(), QString::number(look.whole(13)),
-                               QString::number(look.whole(9)), look.colours.panel.name(), look.colours.edge.name(),
-                               amber().name(), onAmber().name()));
+                               look.colours.bar.name(), look.colours.text.name(), QString::number(look.whole(14)),
+                               QString::number(look.whole(11)), look.colours.panel.name(), look.colours.edge.name(),
+                               amber().name(), onAmber().name(), QString::number(look.whole(13))));
     for (KeyButton* button : {m_liveBand, m_wholePage}) {
         button->setLook(look);
         button->setFixedSize(look.whole(button == m_liveBand ? 122 : 134), look.whole(44));

@@ -35,6 +35,10 @@ private Q_SLOTS:
     void aFolderInItsPlaceIsNotReplaced();
     void aFolderThatIsNotThereIsAnError();
     void aFolderThatMayNotBeWrittenLeavesTheOldFile();
+    void aNewNameIsGivenToAWholeFile();
+    void aNewNameIsNeverTakenFromAnother();
+    void aDiskThatFailsLeavesNothingOfANewFile();
+    void aProcessThatIsKilledWhileItWritesLeavesTheNameFree();
 
 private:
     /// The old file stands, and nothing else is in the folder.
@@ -154,6 +158,73 @@ void TestWholeFile::aFolderThatMayNotBeWrittenLeavesTheOldFile() {
         return !written && written.error().code == Code::CannotCreate;
     }));
     QVERIFY(isUntouched());
+}
+
+void TestWholeFile::aNewNameIsGivenToAWholeFile() {
+    const QString path = m_folder->filePath(u"new.setfolio"_qs);
+    FailingDisk disk{.bytesAtOnce = 3};
+    FileCalls calls = disk.calls();
+    int seen = 0;
+    calls.write = [&, write = calls.write](int file, const void* bytes, size_t count) {
+        seen += QFile::exists(path) ? 1 : 0;
+        return write(file, bytes, count);
+    };
+    QVERIFY(writeNewFile(path, m_new, calls).has_value());
+    QCOMPARE(seen, 0);
+    QCOMPARE(contentOf(path), m_new);
+    QCOMPARE(QDir(m_folder->path()).entryList(QDir::Files | QDir::Hidden).size(), 2);
+}
+
+void TestWholeFile::aNewNameIsNeverTakenFromAnother() {
+    QCOMPARE(writeNewFile(m_path, m_new).error().code, Code::CannotCreate);
+    QVERIFY(isUntouched());
+    // Not even from one that came while the bytes were written.
+    const QString path = m_folder->filePath(u"new.setfolio"_qs);
+    FailingDisk disk;
+    FileCalls calls = disk.calls();
+    calls.sync = [&](int) {
+        setContent(path, m_old);
+        return 0;
+    };
+    QCOMPARE(writeNewFile(path, m_new, calls).error().code, Code::CannotCreate);
+    QCOMPARE(contentOf(path), m_old);
+}
+
+void TestWholeFile::aDiskThatFailsLeavesNothingOfANewFile() {
+    const QString path = m_folder->filePath(u"new.setfolio"_qs);
+    for (qsizetype room = 0; room < m_new.size(); ++room) {
+        FailingDisk disk{.room = room};
+        QCOMPARE(writeNewFile(path, m_new, disk.calls()).error().code, Code::CannotWrite);
+        QVERIFY(isUntouched());
+    }
+    for (const int syncs : {0, 1}) {
+        FailingDisk disk{.syncsUntilFailure = syncs};
+        QCOMPARE(writeNewFile(path, m_new, disk.calls()).error().code, Code::CannotWrite);
+        QVERIFY(isUntouched());
+    }
+}
+
+void TestWholeFile::aProcessThatIsKilledWhileItWritesLeavesTheNameFree() {
+    const QString path = m_folder->filePath(u"new.setfolio"_qs);
+    for (qsizetype room = 0; room <= m_new.size(); ++room) {
+        const pid_t child = ::fork();
+        if (child == 0) {
+            FailingDisk disk{.room = room};
+            FileCalls calls = disk.calls();
+            calls.write = [write = calls.write](int file, const void* bytes, size_t count) {
+                const ssize_t written = write(file, bytes, count);
+                return written < 0 ? ::raise(SIGKILL) : written;
+            };
+            calls.sync = [](int) { return ::raise(SIGKILL); };
+            std::ignore = writeNewFile(path, m_new, calls);
+            ::_exit(0);
+        }
+        int status = 0;
+        QVERIFY(::waitpid(child, &status, 0) == child && WIFSIGNALED(status) && WTERMSIG(status) == SIGKILL);
+        QVERIFY(!QFile::exists(path));
+    }
+    QVERIFY(writeNewFile(path, m_new).has_value());
+    QCOMPARE(contentOf(path), m_new);
 }
 
 QTEST_GUILESS_MAIN(TestWholeFile)

@@ -46,6 +46,13 @@ inline MatchBuilder setWon() {
     return match;
 }
 
+/// Shows a window and waits until the keyboard is in it.
+inline void showActive(QWidget& window) {
+    window.show();
+    if (!QTest::qWaitForWindowActive(&window))
+        qFatal("a window does not come up");
+}
+
 /// Types keys as a hand would: each goes to the widget that has the keyboard then.
 inline void typeInto(QWidget& window, const QString& keys) {
     for (const QChar key : keys) {

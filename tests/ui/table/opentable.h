@@ -6,6 +6,7 @@
 
 #include "tests/support/matchbuilder.h"
 #include "ui/table/tablewindow.h"
+#include "ui/wording/errorwords.h"
 
 #include <QAbstractButton>
 #include <QTemporaryDir>
@@ -34,7 +35,7 @@ public:
         between(path());
         auto file = MatchFile::open(path(), Ledger::Access::ReadWrite);
         if (!file)
-            qFatal("not opened");
+            qFatal("not opened: %s", qPrintable(sentence(file.error())));
         show(std::move(*file), {1366, 768});
     }
 
@@ -77,6 +78,9 @@ private:
         };
         asked.lineUp = [this](QWidget* w, const MatchState& s, Team t) {
             return dialogs.lineUp ? dialogs.lineUp(w, s, t) : std::vector<Answer>();
+        };
+        asked.roster = [this](QWidget* w, const MatchState& s, Team t) {
+            return dialogs.roster ? dialogs.roster(w, s, t) : std::nullopt;
         };
         asked.setEnd = [this](QWidget* w, const MatchState& s, QTime t) {
             return dialogs.setEnd ? dialogs.setEnd(w, s, t) : std::nullopt;

@@ -90,6 +90,7 @@ void TestCommands::theyAreEnabledByPhase_data() {
     QTest::newRow("remark")        << TableCommand::Remark           << "-xxxxx-";
     QTest::newRow("toss")          << TableCommand::Toss             << "-x-----";
     QTest::newRow("line-up")       << TableCommand::LeftLineUp       << "-x-----";
+    QTest::newRow("roster")        << TableCommand::LeftRoster       << "-xxxxx-";
     QTest::newRow("print")         << TableCommand::Print            << "-xxxxxx";
     QTest::newRow("whole page")    << TableCommand::WholePage        << "-xxxxxx";
     QTest::newRow("new match")     << TableCommand::NewMatch         << "xxxxxxx";

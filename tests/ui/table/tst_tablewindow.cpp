@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
+#include "tests/ui/dialogs/hands.h"
 #include "tests/ui/table/opentable.h"
 #include "ui/table/commandpad.h"
 #include "ui/table/entrylist.h"
@@ -21,6 +22,7 @@ class TestTableWindow : public QObject {
 private Q_SLOTS:
     void arrowsAreTheSidesAsTheScorerSeesThem();
     void aClickOnATeamAreaIsARally();
+    void aTapOnATeamAreaIsARally();
     void aDoubleClickIsOneRally();
     void aHeldKeyRecordsOnce();
     void serveDrawsTheEmptyRingAndTheResultFillsIt();
@@ -55,6 +57,14 @@ void TestTableWindow::aClickOnATeamAreaIsARally() {
     QCOMPARE(table.score().visitors, 1);
     QCOMPARE(table.find<TeamArea>("teamAreaLeft")->accessibleName(),
              QStringLiteral("Saltmarsh Herons 1 wins the rally, serves"));
+}
+
+void TestTableWindow::aTapOnATeamAreaIsARally() {
+    OpenTable table(MatchBuilder().started());
+    tap(*table.find("teamAreaLeft"));
+    QTRY_COMPARE(table.score().home, 1);
+    tap(*table.find("timeOutLeft"));
+    QTRY_COMPARE(table.set().teams.home.timeOuts.size(), 1U);
 }
 
 void TestTableWindow::aDoubleClickIsOneRally() {

@@ -1,0 +1,137 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// What it costs to make the PDF of a set's sheet, beside a bare QPdfWriter. Bare means: as many lines, rectangles,
+/// rings, polygons and texts, at the same places, on the same paper, in the same weights of the same embedded typeface,
+/// but plain calls of QPainter, one pen for all, and nothing composed, shaped or dashed beforehand.
+#include "core/record/matchfile.h"
+#include "tests/bench/timings.h"
+#include "ui/sheet/compose.h"
+#include "ui/sheet/pdf.h"
+
+#include <QBuffer>
+#include <QFile>
+#include <QGuiApplication>
+#include <QHashSeed>
+#include <QPainter>
+#include <QPdfWriter>
+
+#include <map>
+
+using namespace setfolio;
+
+namespace {
+
+constexpr int turns = 100;
+constexpr int dotsPerInch = 1200;
+
+/// Draws one item with a plain call of QPainter.
+class BarePainter {
+public:
+    explicit BarePainter(QPainter& painter) : m_painter(painter), m_millimetres(painter.transform()) {
+        for (const FontWeight weight :
+             {FontWeight::Regular, FontWeight::Medium, FontWeight::SemiBold, FontWeight::Bold}) {
+            QFont font(QStringLiteral("Inter"));
+            font.setPixelSize(static_cast<int>(ShapedText::pixels));
+            font.setWeight(QFont::Weight(400 + 100 * static_cast<int>(weight)));
+            font.setHintingPreference(QFont::PreferNoHinting);
+            m_fonts[weight] = font;
+        }
+        m_painter.setPen(QPen(Qt::black, 0.2));
+    }
+
+    void operator()(const TextShape& text) {
+        QTransform place = m_millimetres;
+        place.translate(text.left(), text.anchor.y());
+        place.scale(text.em() / ShapedText::pixels, text.em() / ShapedText::pixels);
+        m_painter.setTransform(place);
+        m_painter.setFont(m_fonts[text.shaped->weight]);
+        m_painter.drawText(QPointF(), text.shaped->text);
+        m_painter.setTransform(m_millimetres);
+    }
+    void operator()(const LineShape& line) { m_painter.drawLine(line.from, line.to); }
+    void operator()(const RectShape& rect) { m_painter.drawRect(rect.rect); }
+    void operator()(const RingShape& ring) { m_painter.drawEllipse(ring.centre, ring.radius, ring.radius); }
+    void operator()(const PolygonShape& polygon) { m_painter.drawPolygon(polygon.corners); }
+
+private:
+    QPainter& m_painter;
+    QTransform m_millimetres;
+    std::map<FontWeight, QFont> m_fonts;
+};
+
+QByteArray barePdf(const std::vector<Page>& pages) {
+    QByteArray pdf;
+    QBuffer buffer(&pdf);
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&buffer);
+    writer.setResolution(dotsPerInch);
+    writer.setPageLayout({QPageSize(QPageSize::Letter), QPageLayout::Landscape, QMarginsF()});
+    QPainter painter(&writer);
+    painter.scale(dotsPerInch / 25.4, dotsPerInch / 25.4);
+    for (const Page& page : pages) {
+        if (&page != &pages.front())
+            writer.newPage();
+        BarePainter shapes(painter);
+        for (const Item& item : page.items)
+            std::visit(shapes, item.shape);
+    }
+    painter.end();
+    return pdf;
+}
+
+void printItems(const std::vector<Page>& pages) {
+    std::array<int, std::variant_size_v<Shape>> kinds{};
+    for (const Page& page : pages)
+        for (const Item& item : page.items)
+            ++kinds[item.shape.index()];
+    std::printf("pages %zu, texts %d, lines %d, rectangles %d, rings %d, polygons %d\n", pages.size(), kinds[0],
+                kinds[1], kinds[2], kinds[3], kinds[4]);
+}
+
+/// The set of the demo with the most points.
+const SetRecord& longestSet(const MatchRecord& record) {
+    return *std::ranges::max_element(record.sets, {},
+                                     [](const SetRecord& set) { return set.score.home + set.score.visitors; });
+}
+
+void compareWithBare(const MatchRecord& record, const SheetFonts& fonts) {
+    const SheetOptions options{.fonts = fonts, .former = {}};
+    const PdfInfo info{QStringLiteral("Set"), QStringLiteral("Setfolio"),
+                       QDateTime(QDate(2026, 10, 14), QTime(20, 0), Qt::UTC)};
+    const SetRecord& set = longestSet(record);
+    const std::vector<Page> pages = composeSet(record.heading, set, options);
+    printItems(pages);
+    bench::Timings bare;
+    bench::Timings composing;
+    bench::Timings whole;
+    // In turns, so that a busy machine slows all of them alike.
+    for (int turn = 0; turn < turns; ++turn) {
+        bare.push_back(bench::once([&] { (void)barePdf(pages); }));
+        composing.push_back(bench::once([&] { (void)composeSet(record.heading, set, options); }));
+        whole.push_back(bench::once([&] {
+            if (!pdfOf(composeSet(record.heading, set, options), info))
+                qFatal("no PDF");
+        }));
+    }
+    bench::print("bare QPdfWriter, as many items of the same kinds", bare);
+    bench::print("the sheet of a set, composed and written as PDF", whole);
+    bench::compare("  that is", whole, bare);
+    bench::print("  of it: composed", composing);
+    std::printf("bytes: bare %d, the sheet %d\n", static_cast<int>(barePdf(pages).size()),
+                static_cast<int>(pdfOf(pages, info)->size()));
+}
+
+} // namespace
+
+int main(int count, char** words) {
+    QHashSeed::setDeterministicGlobalSeed();
+    const QGuiApplication application(count, words);
+    const auto fonts = SheetFonts::load();
+    const auto match = MatchFile::open(QStringLiteral(SETFOLIO_SOURCE_DIR "/resources/demo/herons-larks.setfolio"),
+                                       Ledger::Access::ReadOnly);
+    if (!fonts || !match)
+        qFatal("the typeface or the demo match is missing");
+    compareWithBare(match->record(), *fonts);
+    return 0;
+}

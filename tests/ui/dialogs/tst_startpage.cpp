@@ -1,0 +1,154 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "tests/ui/dialogs/dialogmatches.h"
+#include "tests/ui/dialogs/hands.h"
+#include "ui/dialogs/startpage.h"
+
+#include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTextDocument>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+using namespace testing;
+
+namespace {
+
+std::vector<RecentMatch> recent(int count) {
+    std::vector<RecentMatch> matches;
+    for (int i = 1; i <= count; ++i)
+        matches.push_back({u"/matches/%1.setfolio"_s.arg(i), u"Match %1"_s.arg(i), u"10 October 2026"_s});
+    return matches;
+}
+
+} // namespace
+
+class StartPageTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void enterBeginsANewMatch();
+    void eachChoiceIsWorkedByKeyMouseAndFinger_data();
+    void eachChoiceIsWorkedByKeyMouseAndFinger();
+    void aRecentMatchIsChosenByKeyMouseAndFinger();
+    void aFileIsChosenFromTheFolderOfMatches();
+    void aCancelledChoiceOpensNothing();
+    void aPathIsShownAsItIsWritten();
+    void aTitleIsShownAsItIsWritten();
+    void theSmallestWindowShowsEveryChoice();
+    void eightMatchesNeedNoScrolling();
+};
+
+void StartPageTest::enterBeginsANewMatch() {
+    StartPage page({});
+    QSignalSpy wanted(&page, &StartPage::newMatchWanted);
+    showActive(page);
+    pressIn(page, Qt::Key_Space);
+    QCOMPARE(wanted.size(), 1);
+}
+
+void StartPageTest::eachChoiceIsWorkedByKeyMouseAndFinger_data() {
+    QTest::addColumn<QString>("name");
+    QTest::addColumn<bool>("isDemo");
+    QTest::newRow("new match") << u"newMatch"_s << false;
+    QTest::newRow("demo match") << u"demo"_s << true;
+}
+
+void StartPageTest::eachChoiceIsWorkedByKeyMouseAndFinger() {
+    QFETCH(QString, name);
+    QFETCH(bool, isDemo);
+    StartPage page(recent(3));
+    QSignalSpy wanted(&page, isDemo ? &StartPage::demoWanted : &StartPage::newMatchWanted);
+    showActive(page);
+    auto* button = page.findChild<QPushButton*>(name);
+    QVERIFY(tabTo(page, name));
+    pressIn(page, Qt::Key_Space);
+    QCOMPARE(wanted.size(), 1);
+    QTest::mouseClick(button, Qt::LeftButton);
+    QCOMPARE(wanted.size(), 2);
+    tap(*button);
+    QTRY_COMPARE(wanted.size(), 3);
+}
+
+void StartPageTest::aRecentMatchIsChosenByKeyMouseAndFinger() {
+    StartPage page(recent(3));
+    QSignalSpy chosen(&page, &StartPage::matchChosen);
+    showActive(page);
+    const auto buttons = page.findChildren<QPushButton*>(u"recent"_s);
+    QCOMPARE(buttons.size(), 3);
+    QVERIFY(tabTo(page, u"recent"_s)); // the newest comes first
+    pressIn(page, Qt::Key_Space);
+    QTest::mouseClick(buttons.at(1), Qt::LeftButton);
+    tap(*buttons.at(2));
+    QTRY_COMPARE(chosen.size(), 3);
+    for (int i = 0; i < 3; ++i)
+        QCOMPARE(chosen.at(i).at(0).toString(), u"/matches/%1.setfolio"_s.arg(i + 1));
+}
+
+void StartPageTest::aFileIsChosenFromTheFolderOfMatches() {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(u"a.setfolio"_s);
+    write(path, {});
+    StartPage page({});
+    page.setFolder(folder.path());
+    QSignalSpy chosen(&page, &StartPage::matchChosen);
+    showActive(page);
+    const ChoosingFile choosing(u"a.setfolio"_s);
+    QTest::mouseClick(childOf<QPushButton>(page, "openFile"), Qt::LeftButton);
+    QVERIFY(choosing.hasChosen());
+    QCOMPARE(chosen.size(), 1);
+    QCOMPARE(chosen.at(0).at(0).toString(), path);
+}
+
+void StartPageTest::aCancelledChoiceOpensNothing() {
+    StartPage page({});
+    QSignalSpy chosen(&page, &StartPage::matchChosen);
+    showActive(page);
+    const ChoosingFile choosing(QString{});
+    QTest::mouseClick(childOf<QPushButton>(page, "openFile"), Qt::LeftButton);
+    QVERIFY(choosing.hasChosen());
+    QCOMPARE(chosen.size(), 0);
+}
+
+void StartPageTest::aPathIsShownAsItIsWritten() {
+    const QString path = u"/matches/<b>bold</b> & <img src='x'>/a.setfolio"_s;
+    const StartPage page({{path, u"A"_s, u"B"_s}});
+    QTextDocument shown;
+    shown.setHtml(page.findChild<QPushButton*>(u"recent"_s)->toolTip());
+    QCOMPARE(shown.toPlainText(), path);
+}
+
+void StartPageTest::aTitleIsShownAsItIsWritten() {
+    const StartPage page({{u"/a"_s, u"<b>Herons</b> & Larks"_s, u"<i>B</i>"_s}});
+    const auto* button = page.findChild<QPushButton*>(u"recent"_s);
+    QCOMPARE(button->accessibleName(), u"<b>Herons</b> & Larks"_s);
+    QVERIFY(button->text().isEmpty()); // drawn by hand, so that "&" is no key
+}
+
+void StartPageTest::theSmallestWindowShowsEveryChoice() {
+    StartPage page(recent(8));
+    page.resize(10, 10);
+    showActive(page);
+    QVERIFY(page.width() <= 1366 && page.height() <= 696);
+    for (const auto* button : page.findChildren<QPushButton*>()) {
+        QVERIFY(button->height() >= 60); // both lines
+        if (button->objectName() != u"recent"_s)
+            QVERIFY(page.rect().contains(QRect(button->mapTo(&page, QPoint(0, 0)), button->size())));
+    }
+}
+
+void StartPageTest::eightMatchesNeedNoScrolling() {
+    StartPage page(recent(8));
+    showActive(page);
+    QCOMPARE(page.findChild<QScrollArea*>()->verticalScrollBar()->maximum(), 0);
+}
+
+} // namespace setfolio
+
+QTEST_MAIN(setfolio::StartPageTest)
+#include "tst_startpage.moc"

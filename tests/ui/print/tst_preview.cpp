@@ -1,0 +1,238 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "tests/ui/dialogs/dialogmatches.h"
+#include "tests/ui/dialogs/hands.h"
+#include "ui/print/pageview.h"
+#include "ui/print/preview.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QTemporaryDir>
+
+#include <cerrno>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+using namespace testing;
+
+namespace {
+
+const QLocale unitedStates(QLocale::English, QLocale::UnitedStates);
+const QLocale germany(QLocale::German, QLocale::Germany);
+
+/// Two sets, the first one won.
+MatchRecord twoSets() {
+    MatchBuilder match = setWon();
+    match.add(SetEnded{QTime(18, 59)})
+        .lineUp(Team::Home, {1, 3, 4, 7, 8, 9})
+        .lineUp(Team::Visitors, {2, 4, 5, 8, 9, 10})
+        .start()
+        .play("hvh");
+    return match.record();
+}
+
+class Shown {
+public:
+    explicit Shown(const QLocale& locale = unitedStates, const FileCalls& calls = systemCalls())
+        : dialog(twoSets(), SheetFonts::load().value(), optionsFor(locale, calls)) {
+        showActive(dialog);
+    }
+    [[nodiscard]] PageView& view() { return *dialog.findChild<PageView*>(); }
+    [[nodiscard]] QString textOf(const char* label) { return childOf<QLabel>(dialog, label)->text(); }
+    [[nodiscard]] QPushButton* button(const char* name) { return childOf<QPushButton>(dialog, name); }
+    void click(const char* name) { QTest::mouseClick(button(name), Qt::LeftButton); }
+    [[nodiscard]] QString said() { return childOf<QLabel>(dialog, "said")->accessibleName(); }
+    [[nodiscard]] bool saidIsProblem() { return childOf<QLabel>(dialog, "said")->property("problem").toBool(); }
+
+    QTemporaryDir folder;
+    Preview dialog;
+
+private:
+    [[nodiscard]] PreviewOptions optionsFor(const QLocale& locale, const FileCalls& calls) const {
+        PreviewOptions options;
+        options.locale = locale;
+        options.folder = folder.path();
+        options.utcNow = [] { return QDateTime(QDate(2026, 10, 14), QTime(22, 0), Qt::UTC); };
+        options.calls = calls;
+        return options;
+    }
+};
+
+QByteArray bytesOf(const QString& path) {
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+} // namespace
+
+class PreviewTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void thePagesAreCounted();
+    void pagesAreTurnedByKeyMouseAndFinger();
+    void aSetIsLeftOutAndTakenIn();
+    void thePaperIsTheUsualOneAndMayBeChosen_data();
+    void thePaperIsTheUsualOneAndMayBeChosen();
+    void theViewGrowsAndShrinksByKeys();
+    void aPdfIsWrittenWhereItWasAskedFor();
+    void theEndingIsAddedToAName();
+    void aCancelledNameWritesNothing();
+    void aFolderThatMayNotBeWrittenGivesASentence();
+    void aFullDiskGivesASentenceAndLeavesTheOldPdf();
+    void theSentenceGoesWhenAnotherPaperIsChosen();
+    void escapeCloses();
+};
+
+void PreviewTest::thePagesAreCounted() {
+    Shown shown;
+    QCOMPARE(shown.view().pages().size(), 2U);
+    QCOMPARE(shown.textOf("where"), u"1 of 2"_s);
+    QVERIFY(!shown.button("back")->isEnabled());
+    QVERIFY(shown.button("forward")->isEnabled());
+}
+
+void PreviewTest::pagesAreTurnedByKeyMouseAndFinger() {
+    Shown shown;
+    shown.click("forward");
+    QCOMPARE(shown.textOf("where"), u"2 of 2"_s);
+    QVERIFY(!shown.button("forward")->isEnabled());
+    tap(*shown.button("back"));
+    QTRY_COMPARE(shown.textOf("where"), u"1 of 2"_s);
+    shown.view().setFocus();
+    pressIn(shown.dialog, Qt::Key_PageDown);
+    QCOMPARE(shown.view().current(), 1);
+    pressIn(shown.dialog, Qt::Key_Home);
+    QCOMPARE(shown.view().current(), 0);
+    pressIn(shown.dialog, Qt::Key_End);
+    QCOMPARE(shown.view().current(), 1);
+}
+
+void PreviewTest::aSetIsLeftOutAndTakenIn() {
+    Shown shown;
+    shown.click("set1");
+    QCOMPARE(shown.textOf("where"), u"1 of 1"_s);
+    shown.click("set2"); // the last one stays
+    QVERIFY(shown.button("set2")->isChecked());
+    QCOMPARE(shown.view().pages().size(), 1U);
+    tap(*shown.button("allSets"));
+    QTRY_COMPARE(shown.textOf("where"), u"1 of 2"_s);
+}
+
+void PreviewTest::thePaperIsTheUsualOneAndMayBeChosen_data() {
+    QTest::addColumn<QLocale>("locale");
+    QTest::addColumn<QString>("usual");
+    QTest::addColumn<QString>("other");
+    QTest::newRow("United States") << unitedStates << u"letter"_s << u"a4"_s;
+    QTest::newRow("Germany") << germany << u"a4"_s << u"letter"_s;
+}
+
+void PreviewTest::thePaperIsTheUsualOneAndMayBeChosen() {
+    QFETCH(QLocale, locale);
+    QFETCH(QString, usual);
+    QFETCH(QString, other);
+    Shown shown(locale);
+    // ANSI X3.151 Letter, 11 inches; ISO 216 A4, 297 mm: the long side
+    const auto longSide = [](const QString& paper) { return paper == u"letter"_s ? 279.4 : 297.0; };
+    QCOMPARE(shown.view().pages().front().widthMm, longSide(usual));
+    auto* choice = shown.dialog.findChild<QPushButton*>(other);
+    QTest::mouseClick(choice, Qt::LeftButton);
+    QVERIFY(choice->isChecked());
+    QVERIFY(!shown.dialog.findChild<QPushButton*>(usual)->isChecked());
+    QCOMPARE(shown.view().pages().front().widthMm, longSide(other));
+}
+
+void PreviewTest::theViewGrowsAndShrinksByKeys() {
+    Shown shown;
+    const double whole = shown.view().scale();
+    QVERIFY(shown.button("wholePage")->isChecked());
+    pressIn(shown.dialog, Qt::Key_Equal, Qt::ControlModifier);
+    QVERIFY(shown.view().scale() > whole);
+    QVERIFY(!shown.button("wholePage")->isChecked());
+    pressIn(shown.dialog, Qt::Key_0, Qt::ControlModifier);
+    QCOMPARE(shown.view().scale(), whole);
+    shown.click("pageWidth");
+    QVERIFY(shown.view().scale() > whole);
+    shown.click("smaller");
+    QVERIFY(shown.view().fit() == PageView::Fit::Scale);
+}
+
+void PreviewTest::aPdfIsWrittenWhereItWasAskedFor() {
+    Shown shown;
+    const QString path = shown.folder.filePath(u"sheets.pdf"_s);
+    const ChoosingFile choosing(path);
+    pressIn(shown.dialog, Qt::Key_S, Qt::ControlModifier);
+    QVERIFY(choosing.hasChosen());
+    QVERIFY(choosing.proposed().endsWith(u"SAL-QRL.pdf"_s));
+    QVERIFY(bytesOf(path).startsWith("%PDF-"));
+    QVERIFY(bytesOf(path).contains("%%EOF"));
+    QCOMPARE(shown.said(), u"Saved: "_s + path);
+    QVERIFY(!shown.saidIsProblem());
+}
+
+void PreviewTest::theEndingIsAddedToAName() {
+    Shown shown;
+    const ChoosingFile choosing(shown.folder.filePath(u"sheets"_s));
+    shown.click("savePdf");
+    QVERIFY(choosing.hasChosen());
+    QVERIFY(bytesOf(shown.folder.filePath(u"sheets.pdf"_s)).startsWith("%PDF-"));
+}
+
+void PreviewTest::aCancelledNameWritesNothing() {
+    Shown shown;
+    const ChoosingFile choosing(QString{});
+    shown.click("savePdf");
+    QVERIFY(choosing.hasChosen());
+    QVERIFY(QDir(shown.folder.path()).isEmpty());
+    QVERIFY(!childOf<QLabel>(shown.dialog, "said")->isVisible());
+}
+
+void PreviewTest::aFolderThatMayNotBeWrittenGivesASentence() {
+    Shown shown;
+    const QString path = u"/proc/sheets.pdf"_s; // where nobody can make a file, not even root
+    QVERIFY(!shown.dialog.saveTo(path));
+    const auto* said = childOf<QLabel>(shown.dialog, "said");
+    QVERIFY(said->isVisible());
+    QVERIFY2(shown.said().startsWith(path + u" cannot be made"_s), qPrintable(shown.said()));
+    QVERIFY(shown.said().endsWith(u'.'));
+    QCOMPARE(said->textFormat(), Qt::PlainText);
+    QVERIFY(shown.saidIsProblem());
+    QTRY_VERIFY(said->heightForWidth(said->width()) <= said->height());
+}
+
+void PreviewTest::aFullDiskGivesASentenceAndLeavesTheOldPdf() {
+    FileCalls full = systemCalls();
+    full.write = [](int, const void*, size_t) -> ssize_t {
+        errno = ENOSPC;
+        return -1;
+    };
+    Shown shown(unitedStates, full);
+    const QString path = shown.folder.filePath(u"sheets.pdf"_s);
+    write(path, "the sheets of an earlier day");
+    QVERIFY(!shown.dialog.saveTo(path));
+    QVERIFY(shown.saidIsProblem());
+    QVERIFY(shown.said().contains(path));
+    QCOMPARE(bytesOf(path), QByteArray("the sheets of an earlier day"));
+    QCOMPARE(QDir(shown.folder.path()).entryList(QDir::Files | QDir::Hidden), QStringList{u"sheets.pdf"_s});
+}
+
+void PreviewTest::theSentenceGoesWhenAnotherPaperIsChosen() {
+    Shown shown;
+    QVERIFY(shown.dialog.saveTo(shown.folder.filePath(u"sheets.pdf"_s)));
+    QVERIFY(childOf<QLabel>(shown.dialog, "said")->isVisible());
+    shown.click("a4"); // what was saved is no longer what is shown
+    QVERIFY(!childOf<QLabel>(shown.dialog, "said")->isVisible());
+}
+
+void PreviewTest::escapeCloses() {
+    Shown shown;
+    pressIn(shown.dialog, Qt::Key_Escape);
+    QVERIFY(!shown.dialog.isVisible());
+}
+
+} // namespace setfolio
+
+QTEST_MAIN(setfolio::PreviewTest)
+#include "tst_preview.moc"

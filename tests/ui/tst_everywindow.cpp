@@ -1,0 +1,110 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "tests/ui/sweep.h"
+#include "tests/ui/windowscenes.h"
+#include "ui/table/keybutton.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QTest>
+
+using namespace Qt::Literals::StringLiterals;
+using namespace setfolio::testing;
+
+namespace {
+
+constexpr int fingertip = 44; ///< pixels at scale 1
+
+void compareToNothing(const QStringList& complaints) {
+    QVERIFY2(complaints.isEmpty(), qPrintable(u"\n  "_s + complaints.join(u"\n  "_s)));
+}
+
+} // namespace
+
+class TestEveryWindow : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void itFitsTheSmallestScreen_data() { scenes(); }
+    void itFitsTheSmallestScreen();
+    void everyControlHasAName_data() { scenes(); }
+    void everyControlHasAName();
+    void everyControlIsLargeEnoughForAFinger_data() { scenes(); }
+    void everyControlIsLargeEnoughForAFinger();
+    void everyControlIsReachedByTheKeyboard_data() { scenes(); }
+    void everyControlIsReachedByTheKeyboard();
+    void noWordsAreCutOff_data() { scenes(); }
+    void noWordsAreCutOff();
+    void whatIsWrongIsFound();
+
+private:
+    static void scenes();
+    static ShownWindow open();
+};
+
+void TestEveryWindow::scenes() {
+    QTest::addColumn<int>("scene");
+    int number = 0;
+    for (const WindowScene& scene : windowScenes())
+        QTest::newRow(scene.name) << number++;
+}
+
+ShownWindow TestEveryWindow::open() {
+    QFETCH(int, scene);
+    return windowScenes().at(static_cast<std::size_t>(scene)).show();
+}
+
+void TestEveryWindow::itFitsTheSmallestScreen() {
+    const ShownWindow shown = open();
+    const QSize size = shown.window->size();
+    QVERIFY2(size.width() <= smallestRoom.width() && size.height() <= smallestRoom.height(),
+             qPrintable(u"%1 x %2"_s.arg(size.width()).arg(size.height())));
+}
+
+void TestEveryWindow::everyControlHasAName() {
+    const ShownWindow shown = open();
+    QVERIFY(!controlsOf(*shown.window).empty());
+    compareToNothing(unnamedControls(*shown.window));
+}
+
+void TestEveryWindow::everyControlIsLargeEnoughForAFinger() {
+    const ShownWindow shown = open();
+    compareToNothing(smallControls(*shown.window, fingertip));
+}
+
+void TestEveryWindow::everyControlIsReachedByTheKeyboard() {
+    const ShownWindow shown = open();
+    compareToNothing(unreachedControls(*shown.window));
+}
+
+void TestEveryWindow::noWordsAreCutOff() {
+    const ShownWindow shown = open();
+    compareToNothing(cutWords(*shown.window));
+}
+
+void TestEveryWindow::whatIsWrongIsFound() {
+    QWidget window;
+    window.resize(400, 300);
+    auto* good = new QPushButton(u"good"_s, &window);
+    good->setGeometry(0, 0, 100, 44);
+    auto* bad = new QPushButton(&window); // no name, too small, not to be reached
+    bad->setGeometry(0, 50, 44, 43);
+    bad->setFocusPolicy(Qt::NoFocus);
+    auto* label = new QLabel(u"more words than there is room for"_s, &window);
+    label->setGeometry(0, 100, 60, 20);
+    auto* drawn = new setfolio::KeyButton(setfolio::TableCommand::LeftSubstitution, &window);
+    drawn->setGeometry(0, 150, 86, 50);
+    window.show();
+    QVERIFY(QTest::qWaitForWindowActive(&window));
+    QCOMPARE(controlsOf(window).size(), 3U);
+    QCOMPARE(unnamedControls(window).size(), 1);
+    QCOMPARE(smallControls(window, fingertip).size(), 1);
+    QCOMPARE(unreachedControls(window).size(), 1);
+    QCOMPARE(cutWords(window).size(), 2);
+    label->resize(300, 20);
+    drawn->resize(300, 50);
+    QVERIFY(cutWords(window).isEmpty());
+}
+
+QTEST_MAIN(TestEveryWindow)
+#include "tst_everywindow.moc"

@@ -1,0 +1,203 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "tests/ui/windowscenes.h"
+
+#include "tests/ui/dialogs/dialogmatches.h"
+#include "tests/ui/table/opentable.h"
+#include "ui/dialogs/lineupdialog.h"
+#include "ui/dialogs/newmatchdialog.h"
+#include "ui/dialogs/rosterdialog.h"
+#include "ui/dialogs/setdialogs.h"
+#include "ui/dialogs/startpage.h"
+#include "ui/dialogs/tossdialog.h"
+#include "ui/print/preview.h"
+#include "ui/table/noticeband.h"
+#include "ui/wording/errorwords.h"
+#include "ui/wording/tablewords.h"
+
+#include <QApplication>
+#include <QPushButton>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio::testing {
+
+namespace {
+
+const QLocale unitedStates(QLocale::English, QLocale::UnitedStates);
+
+/// The match with the rosters of the dialogs, in a set that has begun.
+MatchBuilder inPlay() {
+    return linedUp().start();
+}
+
+ShownWindow table(const MatchBuilder& match, const std::function<void(OpenTable&)>& then = {}) {
+    auto opened = std::make_shared<OpenTable>(match, smallestRoom);
+    if (then)
+        then(*opened);
+    QWidget* window = &opened->window();
+    return {opened, window};
+}
+
+ShownWindow shown(const std::shared_ptr<QWidget>& window) {
+    showActive(*window);
+    return {window, window.get()};
+}
+
+template <typename Window, typename... Arguments>
+ShownWindow make(Arguments&&... arguments) {
+    return shown(std::make_shared<Window>(std::forward<Arguments>(arguments)...));
+}
+
+/// Every band that can be over the sheet at once.
+void tellAll(OpenTable& opened) {
+    auto* band = opened.find<NoticeBand>("noticeBand");
+    band->tell(BandKind::NotRecorded, notRecorded(sentence(FileError{FileError::Code::CannotWrite, opened.path(),
+                                                                     u"No space left on device"_s})));
+    band->tell(BandKind::TailSetAside, sentence(TornTail{6, {}, opened.path() + u".torn-1"_s}, opened.path()));
+}
+
+ShownWindow readOnlyTable() {
+    struct Two {
+        OpenTable first{inPlay(), smallestRoom};
+        std::unique_ptr<TableWindow> second;
+    };
+    auto two = std::make_shared<Two>();
+    auto file = MatchFile::open(two->first.path(), Ledger::Access::ReadWrite);
+    const Clock clock{[] { return QDateTime(QDate(2026, 10, 14), QTime(22, 0), Qt::UTC); },
+                      [] { return QTime(18, 0); }};
+    two->second = std::make_unique<TableWindow>(std::move(file.value()), clock, SheetFonts::load().value());
+    two->second->setWindowState(Qt::WindowNoState);
+    two->second->resize(smallestRoom);
+    showActive(*two->second);
+    QWidget* window = two->second.get();
+    return {two, window};
+}
+
+ShownWindow startPage() {
+    std::vector<RecentMatch> recent;
+    for (int i = 0; i < 8; ++i)
+        recent.push_back({u"/matches/2026-10-1%1-SAL-QRL.setfolio"_s.arg(i), u"Saltmarsh Herons – Quarry Ridge Larks"_s,
+                          u"1%1 October 2026, SAL 3–1 QRL in sets"_s.arg(i)});
+    return make<StartPage>(recent);
+}
+
+MatchDraft draft() {
+    const MatchState last = linedUp().state();
+    MatchDraft draft = draftAfter(last);
+    draft.opened.date = QDate(2026, 10, 14);
+    draft.opened.teams = last.opened->teams;
+    draft.rosters.visitors = rowsOf(last.rosters.visitors.players);
+    return draft;
+}
+
+ShownWindow newMatch(int page, const MatchDraft& from) {
+    const ShownWindow made = make<NewMatchDialog>(from, u"/matches/of the season/2026"_s, unitedStates);
+    for (int turned = 1; turned < page; ++turned)
+        childOf<QPushButton>(*made.window, "next")->click();
+    return made;
+}
+
+ShownWindow newMatchWithProblems() {
+    MatchDraft from = draft();
+    from.rosters.home.push_back({u"7"_s, u"Twice Over"_s, false, false});
+    const ShownWindow made = newMatch(2, from);
+    childOf<QPushButton>(*made.window, "record")->click();
+    return made;
+}
+
+MatchState threeSetsWon() {
+    MatchBuilder match = withRosters();
+    match.toss(Team::Home);
+    for (int set = 0; set < 3; ++set)
+        match.lineUp(Team::Home, {1, 3, 4, 7, 8, 9})
+            .lineUp(Team::Visitors, {2, 4, 5, 8, 9, 10})
+            .add(SetStarted{QTime(18 + set, 30)})
+            .play("hhhhhhhhhhhhhhhhhhhhhhhhh")
+            .add(SetEnded{QTime(18 + set, 52)});
+    return match.state();
+}
+
+ShownWindow lineUps(const MatchState& state, const char* typed) {
+    const ShownWindow made = make<LineUpDialog>(state, Team::Home);
+    typeInto(*made.window, QString::fromLatin1(typed));
+    return made;
+}
+
+ShownWindow preview() {
+    PreviewOptions options;
+    options.locale = unitedStates;
+    options.utcNow = [] { return QDateTime(QDate(2026, 10, 14), QTime(22, 0), Qt::UTC); };
+    const MatchRecord record = setWon().add(SetEnded{}).record();
+    return make<Preview>(record, SheetFonts::load().value(), options);
+}
+
+ShownWindow previewWithSentence() {
+    const ShownWindow made = preview();
+    auto* window = qobject_cast<Preview*>(made.window);
+    static_cast<void>(
+        window->saveTo(u"/nowhere/"_s + QString(50, u'w') + u"/"_s + QString(50, u'w') + u"/sheets.pdf"_s));
+    QApplication::processEvents();
+    return made;
+}
+
+void press(OpenTable& opened, std::initializer_list<Qt::Key> keys) {
+    for (const Qt::Key key : keys)
+        opened.press(key);
+}
+
+} // namespace
+
+const std::vector<WindowScene>& windowScenes() {
+    using enum Qt::Key;
+    static const std::vector<WindowScene> scenes{
+        {"table before the toss", [] { return table(withRosters()); }},
+        {"table before the line-ups", [] { return table(withRosters().toss(Team::Visitors)); }},
+        {"table before the set", [] { return table(linedUp()); }},
+        {"table in a rally", [] { return table(inPlay().play("hvhs")); }},
+        {"table late in a set",
+         [] { return table(inPlay().play("hvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvh")); }},
+        {"table with a substitution", [] { return table(inPlay(), [](OpenTable& t) {
+                                               press(t, {Key_S, Key_2});
+                                           }); }},
+        {"table with a substitution against the rules",
+         [] {
+             return table(inPlay().substitute(Team::Home, 10, 1), [](OpenTable& t) {
+                 press(t, {Key_S});
+                 t.type("10");
+             });
+         }},
+        {"table with a time-out", [] { return table(inPlay().play("hv"), [](OpenTable& t) { press(t, {Key_D}); }); }},
+        {"table asking for the referee's word",
+         [] {
+             return table(inPlay().add(TimeOut{Team::Home}).add(TimeOut{Team::Home}),
+                          [](OpenTable& t) { press(t, {Key_D}); });
+         }},
+        {"table with a remark", [] { return table(inPlay(), [](OpenTable& t) { press(t, {Key_M}); }); }},
+        {"table with bands", [] { return table(inPlay(), tellAll); }},
+        {"table that is read-only", readOnlyTable},
+        {"table after a set", [] { return table(setWon()); }},
+        {"table between two sets", [] { return table(setWon().add(SetEnded{QTime(18, 59)})); }},
+        {"start page", startPage},
+        {"start page without matches", [] { return make<StartPage>(std::vector<RecentMatch>()); }},
+        {"new match: match", [] { return newMatch(1, draft()); }},
+        {"new match: home team", [] { return newMatch(2, draft()); }},
+        {"new match: visitors", [] { return newMatch(3, draft()); }},
+        {"new match: officials", [] { return newMatch(4, draft()); }},
+        {"new match with something to mend", newMatchWithProblems},
+        {"roster", [] { return make<RosterDialog>(withRosters().state(), Team::Home); }},
+        {"toss", [] { return make<TossDialog>(withRosters().state()); }},
+        {"toss that is refused", [] { return make<TossDialog>(inPlay().state()); }},
+        {"line-ups", [] { return lineUps(withRosters().toss(Team::Home).state(), "3478"); }},
+        {"line-ups against the rules", [] { return lineUps(withRosters().toss(Team::Home).state(), "3478999"); }},
+        {"line-ups of a later set", [] { return lineUps(setWon().add(SetEnded{}).state(), ""); }},
+        {"end of a set", [] { return make<SetEndDialog>(setWon().state(), QTime(18, 59), unitedStates); }},
+        {"end of a set that goes on", [] { return make<SetEndDialog>(inPlay().state(), QTime(18, 59), unitedStates); }},
+        {"close of the match", [] { return make<MatchCloseDialog>(threeSetsWon(), unitedStates); }},
+        {"preview", preview},
+        {"preview with a long sentence", previewWithSentence},
+    };
+    return scenes;
+}
+
+} // namespace setfolio::testing

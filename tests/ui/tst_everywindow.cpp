@@ -3,6 +3,7 @@
 #include "tests/ui/sweep.h"
 #include "tests/ui/windowscenes.h"
 #include "ui/table/keybutton.h"
+#include "ui/table/timeoutcard.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -36,6 +37,7 @@ private Q_SLOTS:
     void noWordsAreCutOff_data() { scenes(); }
     void noWordsAreCutOff();
     void whatIsWrongIsFound();
+    void wordsUnderAControlAreFound();
 
 private:
     static void scenes();
@@ -104,6 +106,18 @@ void TestEveryWindow::whatIsWrongIsFound() {
     label->resize(300, 20);
     drawn->resize(300, 50);
     QVERIFY(cutWords(window).isEmpty());
+}
+
+void TestEveryWindow::wordsUnderAControlAreFound() {
+    QWidget window;
+    window.resize(400, 300);
+    auto* card = new setfolio::TimeOutCard(&window);
+    card->setGeometry(0, 0, 296, 200);
+    window.show();
+    QVERIFY(QTest::qWaitForWindowActive(&window));
+    QVERIFY(!cutWords(window).isEmpty());
+    card->resize(296, card->minimumSizeHint().height());
+    QTRY_COMPARE(cutWords(window), QStringList());
 }
 
 QTEST_MAIN(TestEveryWindow)

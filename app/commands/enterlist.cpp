@@ -69,13 +69,11 @@ tl::expected<List, Stopped> readList(const QString& path) {
 /// The judge at the table: takes entries in order, and knows what they add up to.
 class Table {
 public:
-    [[nodiscard]] Findings judged(const Entry& entry) const {
-        if (const auto* strike = std::get_if<Strike>(&entry))
-            return judgeStrike(m_entries, *strike);
-        return judge(m_state, entry);
+    [[nodiscard]] Findings judged(const RecordMembers& members) const {
+        return judgeNext(m_entries, m_state, members.entry, members.placed);
     }
     void take(Recorded recorded) {
-        const bool looksBack = std::holds_alternative<Strike>(recorded.entry);
+        const bool looksBack = recorded.placed || std::holds_alternative<Strike>(recorded.entry);
         m_entries.push_back(std::move(recorded));
         m_state = looksBack ? fold(m_entries) : apply(std::move(m_state), m_entries.back());
     }
@@ -91,12 +89,12 @@ tl::expected<Table, Stopped> recordAll(const List& list, const QDateTime& now) {
     Table table;
     for (std::size_t index = 0; index < list.entries.size(); ++index) {
         const RecordMembers& members = list.entries[index];
-        for (const Finding& finding : table.judged(members.entry)) {
+        for (const Finding& finding : table.judged(members)) {
             if (finding.gravity == Gravity::Refused)
                 return stopped(ExitCode::Damaged, list.path, list.lines[index], sentence(finding, table.state()));
         }
         const EntryNumber number(static_cast<std::uint32_t>(index + 1));
-        table.take({number, members.time.value_or(now), members.entry, members.overruled});
+        table.take({number, members.time.value_or(now), members.entry, members.overruled, members.placed});
     }
     return table;
 }

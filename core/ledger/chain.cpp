@@ -113,13 +113,19 @@ tl::expected<Recorded, LedgerError> checkedRecord(RecordMembers&& record, const 
         return fault(Code::BrokenLine, number, u"time"_s);
     if (const auto* strike = std::get_if<Strike>(&record.entry); strike && strike->target >= number)
         return fault(Code::BrokenLine, number, u"entry"_s);
+    if (const auto* ruling = std::get_if<WrongServer>(&record.entry);
+        ruling && ruling->takenBackFrom.value_or(EntryNumber()) >= number)
+        return fault(Code::BrokenLine, number, u"taken-back-from"_s);
+    if (record.placed && record.placed->target >= number)
+        return fault(Code::BrokenLine, number, u"placed"_s);
     if (std::holds_alternative<MatchOpened>(record.entry)) {
         if (!members.contains("format"_L1))
             return fault(Code::BrokenLine, number, u"format"_s);
         if (!members.value("rulebook"_L1).isObject())
             return fault(Code::BrokenLine, number, u"rulebook"_s);
     }
-    return Recorded{number, *record.time, std::move(record.entry), std::move(record.overruled)};
+    return Recorded{number, *record.time, std::move(record.entry), std::move(record.overruled),
+                    std::move(record.placed)};
 }
 
 tl::expected<Recorded, LedgerError> readLine(const QByteArray& line, EntryNumber number,
@@ -214,6 +220,8 @@ QByteArray ledgerLine(const Recorded& recorded, const QByteArray& previousDigest
     QByteArray line = startOfLine(recorded.number) + instantText(recorded.time).toUtf8() + '"';
     if (recorded.overruled)
         line += ",\"overruled\":" + compactJson(*recorded.overruled);
+    if (recorded.placed)
+        line += ",\"placed\":" + compactJson(placedJson(*recorded.placed));
     line += ",\"kind\":" + compactJson(kindOf(recorded.entry));
     if (!members.isEmpty())
         line += ',' + compactJson(members).mid(1).chopped(1);

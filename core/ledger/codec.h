@@ -13,7 +13,7 @@ namespace setfolio {
 template <typename Kind>
 struct Codec;
 
-// Declares the codec of a kind; a function of it is defined in matchcodecs.cpp, setcodecs.cpp or rallycodecs.cpp.
+// Declares the codec of a kind; a function of it is defined in the file of codecs named as its file of entries.
 #define SETFOLIO_CODEC(Kind, nameInFile)                                                                               \
     template <>                                                                                                        \
     struct Codec<Kind> {                                                                                               \
@@ -26,22 +26,40 @@ SETFOLIO_CODEC(MatchOpened, "match-opened");
 SETFOLIO_CODEC(Roster, "roster");
 SETFOLIO_CODEC(Officials, "officials");
 SETFOLIO_CODEC(MatchClosed, "match-closed");
+SETFOLIO_CODEC(Forfeit, "forfeit");
+SETFOLIO_CODEC(Suspended, "suspended");
+SETFOLIO_CODEC(Resumed, "resumed");
 
 SETFOLIO_CODEC(Toss, "toss");
 SETFOLIO_CODEC(LineUp, "line-up");
 SETFOLIO_CODEC(SetStarted, "set-started");
 SETFOLIO_CODEC(SetEnded, "set-ended");
+SETFOLIO_CODEC(SidesChanged, "sides-changed");
 
 SETFOLIO_CODEC(ServeContacted, "serve-contacted");
 SETFOLIO_CODEC(RallyWon, "rally-won");
 SETFOLIO_CODEC(Replay, "replay");
 SETFOLIO_CODEC(NoServe, "no-serve");
+SETFOLIO_CODEC(ServerSeen, "server-seen");
+SETFOLIO_CODEC(WrongServer, "wrong-server");
 
 SETFOLIO_CODEC(Substitution, "substitution");
+SETFOLIO_CODEC(PlaceVacated, "place-vacated");
 SETFOLIO_CODEC(TimeOut, "time-out");
-SETFOLIO_CODEC(LiberoServe, "libero-serve");
-SETFOLIO_CODEC(PenaltyPoint, "penalty-point");
+SETFOLIO_CODEC(CaptainNamed, "captain-named");
+SETFOLIO_CODEC(SheetCompared, "sheet-compared");
 SETFOLIO_CODEC(Remark, "remark");
+
+SETFOLIO_CODEC(LiberoServe, "libero-serve");
+SETFOLIO_CODEC(LiberoIn, "libero-in");
+SETFOLIO_CODEC(LiberoOut, "libero-out");
+SETFOLIO_CODEC(LiberoExchange, "libero-exchange");
+SETFOLIO_CODEC(LiberoRedesignated, "libero-redesignated");
+
+SETFOLIO_CODEC(Sanction, "sanction");
+SETFOLIO_CODEC(DelaySanction, "delay-sanction");
+SETFOLIO_CODEC(ImproperRequest, "improper-request");
+SETFOLIO_CODEC(PenaltyPoint, "penalty-point");
 
 SETFOLIO_CODEC(Strike, "strike");
 

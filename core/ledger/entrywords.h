@@ -45,6 +45,43 @@ template <>
 inline constexpr auto entryWords<LiberoServing> = std::to_array<EntryWord<LiberoServing>>(
     {{LiberoServing::Begins, QLatin1StringView("begins")}, {LiberoServing::Ends, QLatin1StringView("ends")}});
 
+template <>
+inline constexpr auto entryWords<ForfeitKind> = std::to_array<EntryWord<ForfeitKind>>(
+    {{ForfeitKind::Default, QLatin1StringView("default")}, {ForfeitKind::Incomplete, QLatin1StringView("incomplete")}});
+
+template <>
+inline constexpr auto entryWords<Scope> = std::to_array<EntryWord<Scope>>({{Scope::Set, QLatin1StringView("set")},
+                                                                           {Scope::Match, QLatin1StringView("match")}});
+
+template <>
+inline constexpr auto entryWords<GoOn> = std::to_array<EntryWord<GoOn>>(
+    {{GoOn::AsItStood, QLatin1StringView("as-it-stood")}, {GoOn::SetAgain, QLatin1StringView("set-again")}});
+
+template <>
+inline constexpr auto entryWords<SubstitutionKind> =
+    std::to_array<EntryWord<SubstitutionKind>>({{SubstitutionKind::Regular, QLatin1StringView("regular")},
+                                                {SubstitutionKind::Exceptional, QLatin1StringView("exceptional")}});
+
+template <>
+inline constexpr auto entryWords<BenchRole> =
+    std::to_array<EntryWord<BenchRole>>({{BenchRole::Coach, QLatin1StringView("coach")},
+                                         {BenchRole::AssistantCoach, QLatin1StringView("assistant-coach")},
+                                         {BenchRole::SecondAssistantCoach, QLatin1StringView("second-assistant-coach")},
+                                         {BenchRole::Therapist, QLatin1StringView("therapist")},
+                                         {BenchRole::Doctor, QLatin1StringView("doctor")},
+                                         {BenchRole::Other, QLatin1StringView("other")}});
+
+template <>
+inline constexpr auto entryWords<SanctionLevel> =
+    std::to_array<EntryWord<SanctionLevel>>({{SanctionLevel::Warning, QLatin1StringView("warning")},
+                                             {SanctionLevel::Penalty, QLatin1StringView("penalty")},
+                                             {SanctionLevel::Expulsion, QLatin1StringView("expulsion")},
+                                             {SanctionLevel::Disqualification, QLatin1StringView("disqualification")}});
+
+template <>
+inline constexpr auto entryWords<DelayLevel> = std::to_array<EntryWord<DelayLevel>>(
+    {{DelayLevel::Warning, QLatin1StringView("warning")}, {DelayLevel::Penalty, QLatin1StringView("penalty")}});
+
 /// The word for a value.
 template <typename T>
 [[nodiscard]] QLatin1StringView entryWord(T value) {

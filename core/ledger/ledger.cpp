@@ -115,14 +115,15 @@ tl::expected<Ledger, LedgerError> Ledger::create(const QString& path, const File
 }
 
 tl::expected<EntryNumber, LedgerError> Ledger::append(const Entry& entry, const QDateTime& time,
-                                                      std::optional<QString> overruled) {
+                                                      std::optional<QString> overruled, std::optional<Placed> placed) {
     const EntryNumber number(static_cast<std::uint32_t>(d->content.entries.size() + 1));
     const auto refused = [&](LedgerError::Code code, const QString& detail) {
         return tl::unexpected(LedgerError{code, static_cast<int>(number.value), path(), detail});
     };
     if (d->readOnly)
         return refused(LedgerError::Code::ReadOnly, {});
-    const QByteArray line = ledgerLine({number, time, entry, std::move(overruled)}, d->content.lastDigest);
+    const QByteArray line =
+        ledgerLine({number, time, entry, std::move(overruled), std::move(placed)}, d->content.lastDigest);
     if (number.value > limits::entries || line.size() > limits::lineBytes ||
         d->content.wholeBytes + line.size() > limits::fileBytes)
         return refused(LedgerError::Code::TooLong, {});

@@ -33,7 +33,8 @@ public:
     /// Appends, flushes and syncs; when it returns a number the entry is on disk. On an error the file ends where it
     /// ended before; if it could not be cut back at once, that is done before the next entry.
     [[nodiscard]] tl::expected<EntryNumber, LedgerError> append(const Entry& entry, const QDateTime& time,
-                                                                std::optional<QString> overruled = std::nullopt);
+                                                                std::optional<QString> overruled = std::nullopt,
+                                                                std::optional<Placed> placed = std::nullopt);
 
     /// The entries as the file has them: times to the millisecond, times of day to the minute.
     [[nodiscard]] std::span<const Recorded> entries() const;

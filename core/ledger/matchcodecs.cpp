@@ -145,4 +145,32 @@ MatchClosed Codec<MatchClosed>::read(MemberReader&) {
 
 void Codec<MatchClosed>::write(const MatchClosed&, MemberWriter&) {}
 
+Forfeit Codec<Forfeit>::read(MemberReader& reader) {
+    return {reader.word<Team>("by"_L1), reader.word<ForfeitKind>("how"_L1),
+            reader.word<Scope>("reach"_L1, Scope::Match), reader.text("reason"_L1)};
+}
+
+void Codec<Forfeit>::write(const Forfeit& forfeit, MemberWriter& writer) {
+    writer.word("by"_L1, forfeit.by);
+    writer.word("how"_L1, forfeit.kind);
+    writer.wordUnless(Scope::Match, "reach"_L1, forfeit.reach);
+    writer.text("reason"_L1, forfeit.reason);
+}
+
+Suspended Codec<Suspended>::read(MemberReader& reader) {
+    return {reader.text("reason"_L1)};
+}
+
+void Codec<Suspended>::write(const Suspended& suspended, MemberWriter& writer) {
+    writer.text("reason"_L1, suspended.reason);
+}
+
+Resumed Codec<Resumed>::read(MemberReader& reader) {
+    return {reader.word<GoOn>("go-on"_L1, GoOn::AsItStood)};
+}
+
+void Codec<Resumed>::write(const Resumed& resumed, MemberWriter& writer) {
+    writer.wordUnless(GoOn::AsItStood, "go-on"_L1, resumed.goOn);
+}
+
 } // namespace setfolio

@@ -78,6 +78,14 @@ int MemberReader::integer(QLatin1StringView key, int from, int to) {
     return hasFault() ? from : static_cast<int>(integer);
 }
 
+EntryNumber MemberReader::entry(QLatin1StringView key) {
+    return EntryNumber(static_cast<std::uint32_t>(integer(key, 1, static_cast<int>(limits::entries))));
+}
+
+std::optional<EntryNumber> MemberReader::entryIfAny(QLatin1StringView key) {
+    return m_members.contains(key) ? std::optional(entry(key)) : std::nullopt;
+}
+
 ShirtNumber MemberReader::shirt(QLatin1StringView key) {
     return ShirtNumber(integer(key, lowestShirt, highestShirt));
 }

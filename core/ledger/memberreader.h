@@ -30,6 +30,8 @@ public:
 
     [[nodiscard]] bool flag(QLatin1StringView key); ///< false when absent
     [[nodiscard]] int integer(QLatin1StringView key, int from, int to);
+    [[nodiscard]] EntryNumber entry(QLatin1StringView key);
+    [[nodiscard]] std::optional<EntryNumber> entryIfAny(QLatin1StringView key);
     [[nodiscard]] ShirtNumber shirt(QLatin1StringView key);
     [[nodiscard]] std::optional<ShirtNumber> shirtIfAny(QLatin1StringView key);
     /// Between `atLeast` and `atMost` shirt numbers; absent counts as none.

@@ -37,6 +37,7 @@ public:
             word(key, value);
     }
     void shirt(QLatin1StringView key, ShirtNumber number) { put(key, number.value); }
+    void entry(QLatin1StringView key, EntryNumber number) { put(key, static_cast<qint64>(number.value)); }
     template <typename Numbers>
     void shirts(QLatin1StringView key, const Numbers& numbers) {
         objects(key, numbers, [](ShirtNumber number) { return number.value; });

@@ -1,7 +1,8 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 
-/// What lines of a ledger and lines of a plain list have in common: an entry, and "time" and "overruled" beside it.
+/// What lines of a ledger and lines of a plain list have in common: an entry, and "time", "overruled" and "placed"
+/// beside it.
 #pragma once
 
 #include "core/ledger/entryjson.h"
@@ -15,11 +16,15 @@ namespace setfolio {
 struct RecordMembers {
     std::optional<QDateTime> time;
     std::optional<QString> overruled;
+    std::optional<Placed> placed;
     Entry entry;
     bool operator==(const RecordMembers&) const = default;
 };
 
-/// Takes "time" and "overruled"; what nobody has taken yet must be an entry.
+/// The member "placed".
+[[nodiscard]] QJsonObject placedJson(const Placed& placed);
+
+/// Takes "time", "overruled" and "placed"; what nobody has taken yet must be an entry.
 [[nodiscard]] tl::expected<RecordMembers, EntryJsonError> recordMembersFrom(Members& members);
 
 } // namespace setfolio

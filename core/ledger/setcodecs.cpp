@@ -58,4 +58,10 @@ void Codec<SetEnded>::write(const SetEnded& ended, MemberWriter& writer) {
     writer.timeOfDay("at"_L1, ended.at);
 }
 
+SidesChanged Codec<SidesChanged>::read(MemberReader&) {
+    return {};
+}
+
+void Codec<SidesChanged>::write(const SidesChanged&, MemberWriter&) {}
+
 } // namespace setfolio

@@ -19,8 +19,9 @@ struct TimelineItem {
     [[nodiscard]] bool stands() const { return struckBy == nullptr; }
 };
 
-/// The entries as corrected, in the order of play, corrections themselves left out. A Strike that is itself struck has
-/// no effect. The pointers point into `entries`. O(n).
+/// The entries as corrected, in the order of play, strikes themselves left out: one put in before another stands before
+/// it, one set in another's place behind that struck one. A correction that is itself struck has no effect. The
+/// pointers point into `entries`. O(n).
 [[nodiscard]] std::vector<TimelineItem> timelineOf(std::span<const Recorded> entries);
 
 /// Whether an entry of `entries`, a correction or any other, is struck by no correction in force. O(n).
@@ -34,8 +35,8 @@ struct TimelineItem {
 /// The state after all standing entries.
 [[nodiscard]] MatchState fold(std::span<const Recorded> entries);
 
-/// The newest standing entry that undo would strike; none when there is nothing left to undo (the opening of the match
-/// is never undone).
+/// The standing entry recorded last, which undo would strike; none when there is nothing left to undo (the opening of
+/// the match is never undone).
 [[nodiscard]] std::optional<EntryNumber> newestStanding(std::span<const Recorded> entries);
 /// The newest strike that stands and that redo would strike; none when an entry other than a Strike was recorded after
 /// it.

@@ -21,6 +21,10 @@ Phase phaseOf(const MatchState& state) {
         return Phase::NotOpened;
     if (state.closed)
         return Phase::MatchClosed;
+    if (state.forfeit)
+        return Phase::MatchWon;
+    if (state.suspended)
+        return Phase::Suspended;
     const SetState& set = state.set();
     if (set.ended) // another set would have been begun if one were due
         return Phase::MatchWon;
@@ -31,12 +35,51 @@ Phase phaseOf(const MatchState& state) {
     return set.contacted ? Phase::Rally : Phase::ReadyToServe;
 }
 
+namespace {
+
+/// The number of sets that wins the match.
+int setsNeeded(const MatchState& state) {
+    return state.opened->bestOf / 2 + 1;
+}
+
+/// The points of a set that `winner` wins against nobody.
+PerTeam<int> pointsAgainstNobody(const MatchState& state, int number, Team winner) {
+    PerTeam<int> points;
+    points[winner] = pointsToWin(state, number);
+    return points;
+}
+
+} // namespace
+
 PerTeam<int> setsWon(const MatchState& state) {
     PerTeam<int> won;
     for (const SetState& set : state.sets)
-        if (set.ended && set.winner)
+        if (set.ended && set.winner && !set.cancelled)
             ++won[*set.winner];
+    if (!state.forfeit)
+        return won;
+    if (state.forfeit->kind == ForfeitKind::Default)
+        won[state.forfeit->by] = 0;
+    won[opponentsOf(state.forfeit->by)] = setsNeeded(state);
     return won;
+}
+
+std::vector<PerTeam<int>> setScores(const MatchState& state) {
+    std::vector<PerTeam<int>> scores;
+    const bool allGiven = state.forfeit && state.forfeit->kind == ForfeitKind::Default;
+    PerTeam<int> won;
+    for (const SetState& set : state.sets) {
+        if (!set.ended || !set.winner || set.cancelled || allGiven)
+            continue;
+        scores.push_back({set.teams.home.points, set.teams.visitors.points});
+        ++won[*set.winner];
+    }
+    if (!state.forfeit)
+        return scores;
+    const Team winner = opponentsOf(state.forfeit->by);
+    for (int given = won[winner]; given < setsNeeded(state); ++given)
+        scores.push_back(pointsAgainstNobody(state, static_cast<int>(scores.size()) + 1, winner));
+    return scores;
 }
 
 bool isDecidingSet(const MatchState& state, int number) {
@@ -64,6 +107,16 @@ ShirtNumber onCourt(const TeamInSet& team, Slot slot) {
     return stood.empty() ? ShirtNumber() : stood.back().number;
 }
 
+bool isVacant(const TeamInSet& team, Slot slot) {
+    const std::vector<Standing>& stood = team.slots[slot.index()];
+    return !stood.empty() && !stood.back().number.isValid();
+}
+
+ShirtNumber vacatedBy(const TeamInSet& team, Slot slot) {
+    const std::vector<Standing>& stood = team.slots[slot.index()];
+    return isVacant(team, slot) && stood.size() > 1 ? stood[stood.size() - 2].number : ShirtNumber();
+}
+
 std::optional<Slot> slotOf(const TeamInSet& team, ShirtNumber number) {
     for (const Slot slot : allSlots)
         if (std::ranges::find(team.slots[slot.index()], number, &Standing::number) != team.slots[slot.index()].end())
@@ -84,7 +137,14 @@ Slot slotAt(const SetState& set, Team team, CourtPosition position) {
 
 ShirtNumber serverOf(const SetState& set) {
     const TeamInSet& team = set.teams[set.serving];
-    return team.liberoServing.value_or(onCourt(team, team.nextServer));
+    return liberoAtServe(set).value_or(onCourt(team, team.nextServer));
+}
+
+std::optional<ShirtNumber> liberoAtServe(const SetState& set) {
+    const TeamInSet& team = set.teams[set.serving];
+    if (team.liberoServing)
+        return team.liberoServing;
+    return team.libero && team.libero->slot == team.nextServer ? std::optional(team.libero->libero) : std::nullopt;
 }
 
 Slot servingSlot(const SetState& set, Team team) {
@@ -97,6 +157,8 @@ int roundOfTerm(const Rulebook& rulebook, bool servesFirst, int term) {
 }
 
 std::optional<ShirtNumber> captainOf(const MatchState& state, const TeamInSet& team, Team which) {
+    if (team.captain)
+        return team.captain;
     if (team.lineUp && team.lineUp->captain)
         return team.lineUp->captain;
     const std::vector<RosterPlayer>& players = state.rosters[which].players;
@@ -105,8 +167,7 @@ std::optional<ShirtNumber> captainOf(const MatchState& state, const TeamInSet& t
 }
 
 const std::vector<ShirtNumber>& liberosOf(const TeamInSet& team) {
-    static const std::vector<ShirtNumber> none;
-    return team.lineUp ? team.lineUp->liberos : none;
+    return team.liberos;
 }
 
 const RosterPlayer* playerOf(const MatchState& state, Team team, ShirtNumber number) {

@@ -19,12 +19,18 @@ enum class Phase : std::uint8_t {
     ReadyToServe, ///< dead ball: the next serve is awaited
     Rally,        ///< the serve has been contacted, the result is awaited
     SetWon,       ///< the score decides the set; the second referee's confirmation is awaited
-    MatchWon,     ///< the last set has ended; closing the match is awaited
+    MatchWon,     ///< the last set has ended, or a team has forfeited; closing the match is awaited
+    Suspended,    ///< play is broken off; resuming it is awaited
     MatchClosed,
 };
 
 /// How a point came.
-enum class PointBy : std::uint8_t { OwnServe, OpponentsServe, Penalty };
+enum class PointBy : std::uint8_t {
+    OwnServe,
+    OpponentsServe,
+    Penalty,
+    Forfeit, ///< given to the opponents of a team that forfeits
+};
 
 /// A point: whose, how, and the entry that brought it.
 struct Point {
@@ -42,11 +48,26 @@ struct TimeOutTaken {
     bool operator==(const TimeOutTaken&) const = default;
 };
 
-/// A number that has stood in a slot, and since which entry (the line-up's or the substitution's).
+/// A number that has stood in a slot, and since which entry (the line-up's or the substitution's). An invalid number:
+/// the place has been vacant since then.
 struct Standing {
     ShirtNumber number;
     EntryNumber since;
     bool operator==(const Standing&) const = default;
+};
+
+/// A libero on court: in whose slot she stands.
+struct LiberoOnCourt {
+    ShirtNumber libero;
+    Slot slot;
+    bool operator==(const LiberoOnCourt&) const = default;
+};
+
+/// An exceptional substitution made: who left and may not come back.
+struct ExceptionalOut {
+    ShirtNumber out;
+    EntryNumber entry;
+    bool operator==(const ExceptionalOut&) const = default;
 };
 
 /// A team in one set.
@@ -63,6 +84,13 @@ struct TeamInSet {
     int reServes = 0;                         ///< in the present term
     std::optional<ShirtNumber> liberoServing; ///< the libero who serves the present term in the slot player's place
     std::optional<Slot> liberoSlot;           ///< the one slot a libero has served in during this set
+    std::optional<ShirtNumber> liberoServed;  ///< who served in it last
+    std::vector<ShirtNumber> liberos;         ///< the line-up's, as redesignated since
+    std::optional<LiberoOnCourt> libero;      ///< who is on court now, where a record of replacements is kept
+    std::optional<int> liberoMoved;           ///< rallies completed in the set when a replacement was last made
+    std::optional<ShirtNumber> captain;       ///< named in the course of the set
+    std::vector<ExceptionalOut> exceptionalOuts;
+    bool requested = false; ///< a substitution request of hers was granted in this interruption
     bool operator==(const TeamInSet&) const = default;
 };
 
@@ -74,9 +102,15 @@ struct SetState {
     PerTeam<TeamInSet> teams;
     bool started = false;
     QTime startedAt;
-    Team serving = Team::Home; ///< who serves next, or now; has a meaning once servesFirst is known
-    bool contacted = false;    ///< the serve of the present rally has been contacted
-    int rallies = 0;           ///< rallies decided or replayed
+    Team serving = Team::Home;                  ///< who serves next, or now; has a meaning once servesFirst is known
+    bool contacted = false;                     ///< the serve of the present rally has been contacted
+    std::optional<ShirtNumber> seen;            ///< the number seen at the service line in the present rally
+    std::optional<Team> requesting;             ///< whose substitution request is being granted, one after another
+    int rallies = 0;                            ///< rallies decided or replayed
+    int completed = 0;                          ///< rallies completed, points for a sanction among them
+    std::optional<PerTeam<int>> sidesChangedAt; ///< the score when the teams changed sides in the course of the set
+    bool cancelled = false;         ///< broken off and played again: the next set of the list has its number
+    std::optional<Forfeit> forfeit; ///< a team has forfeited this set
     std::vector<Point> points;
     std::optional<Team> winner; ///< as the score says, whether confirmed or not
     bool ended = false;
@@ -84,11 +118,34 @@ struct SetState {
     bool operator==(const SetState&) const = default;
 };
 
+/// A sanction that stands, of misconduct or of delay.
+struct SanctionGiven {
+    Team team = Team::Home;
+    std::optional<Member> who; ///< none: the team, for delay
+    std::variant<SanctionLevel, DelayLevel> level;
+    int set = 1;        ///< the number of the set it counts in
+    PerTeam<int> score; ///< at that moment
+    EntryNumber entry;
+    bool operator==(const SanctionGiven&) const = default;
+};
+
+struct ImproperRequestMade {
+    Team team = Team::Home;
+    int set = 1;
+    EntryNumber entry;
+    bool operator==(const ImproperRequestMade&) const = default;
+};
+
 struct MatchState {
     std::optional<MatchOpened> opened;
     PerTeam<Roster> rosters{{Team::Home, {}, {}}, {Team::Visitors, {}, {}}};
     Officials officials;
     std::vector<SetState> sets; ///< the last one is the present set; none before the match is opened
+    std::vector<SanctionGiven> sanctions;
+    std::vector<ImproperRequestMade> improperRequests;
+    std::vector<Team> pointsDue;    ///< points for what was sanctioned before the set: they come with its start
+    std::optional<Forfeit> forfeit; ///< of the match
+    bool suspended = false;
     bool closed = false;
     EntryNumber last; ///< the newest entry that was folded in
     bool operator==(const MatchState&) const = default;
@@ -100,8 +157,10 @@ struct MatchState {
 // Questions to a state; each is O(1) or O(6).
 
 [[nodiscard]] Phase phaseOf(const MatchState& state);
-/// Sets won so far; a set counts when it has been ended.
+/// Sets won so far; a set counts when it has been ended, or given to the opponents of a team that forfeits the match.
 [[nodiscard]] PerTeam<int> setsWon(const MatchState& state);
+/// The points of each set as the result of the match states them: sets played, and those given for a forfeit.
+[[nodiscard]] std::vector<PerTeam<int>> setScores(const MatchState& state);
 /// Whether set `number` is the last one possible.
 [[nodiscard]] bool isDecidingSet(const MatchState& state, int number);
 /// Points needed to win set `number`, the margin apart.
@@ -109,22 +168,30 @@ struct MatchState {
 /// The winner of a set that stands at this score, if the rulebook says it is won. Source: the rulebook's settings.
 [[nodiscard]] std::optional<Team> winnerAt(const Rulebook& rulebook, int pointsToWin, const PerTeam<int>& points);
 
-/// The number on court in a slot (a libero in her place not counted); invalid before the line-up.
+/// The number on court in a slot (a libero in her place not counted); invalid before the line-up and where the place is
+/// vacant.
 [[nodiscard]] ShirtNumber onCourt(const TeamInSet& team, Slot slot);
+/// Whether the place of a slot is vacant.
+[[nodiscard]] bool isVacant(const TeamInSet& team, Slot slot);
+/// The number that left a vacant place; invalid if the place is taken.
+[[nodiscard]] ShirtNumber vacatedBy(const TeamInSet& team, Slot slot);
 /// The slot a number is bound to, because it stands or has stood there in this set.
 [[nodiscard]] std::optional<Slot> slotOf(const TeamInSet& team, ShirtNumber number);
 /// The number on court in a court position now.
 [[nodiscard]] CourtPosition positionOf(const SetState& set, Team team, Slot slot);
 [[nodiscard]] Slot slotAt(const SetState& set, Team team, CourtPosition position);
-/// Who serves now or next: the libero where she serves in the slot player's place.
+/// Who serves now or next: the libero where she serves in the slot player's place. Invalid where the place is vacant.
 [[nodiscard]] ShirtNumber serverOf(const SetState& set);
+/// The libero who serves now or next; none when it is a player of the six.
+[[nodiscard]] std::optional<ShirtNumber> liberoAtServe(const SetState& set);
 /// The slot that serves now or next for `team`, whether or not it has the serve.
 [[nodiscard]] Slot servingSlot(const SetState& set, Team team);
 /// The round, from 1, in which a team's term number `term` (from 1) is written.
 [[nodiscard]] int roundOfTerm(const Rulebook& rulebook, bool servesFirst, int term);
-/// The playing captain of the set: the line-up's, else the roster's; none when neither names one.
+/// The playing captain of the set: the one named last, else the line-up's, else the roster's; none when nobody named
+/// one.
 [[nodiscard]] std::optional<ShirtNumber> captainOf(const MatchState& state, const TeamInSet& team, Team which);
-/// The liberos of the set, as the line-up names them.
+/// The liberos of the set, as the line-up names them and as redesignated since.
 [[nodiscard]] const std::vector<ShirtNumber>& liberosOf(const TeamInSet& team);
 /// The roster's line for a number; nullptr if it has none.
 [[nodiscard]] const RosterPlayer* playerOf(const MatchState& state, Team team, ShirtNumber number);

@@ -98,6 +98,30 @@ struct NoteWriter {
         json.insert(u"score"_s, toExport(note.score));
         return json;
     }
+    QJsonObject operator()(const PutInNote& note) const {
+        QJsonObject json = named(u"put-in"_s);
+        putEntry(json, u"what"_s, note.recorded);
+        json.insert(u"rally"_s, note.rally);
+        json.insert(u"reason"_s, note.recorded.placed ? note.recorded.placed->reason : QString());
+        json.insert(u"score"_s, toExport(note.score));
+        return json;
+    }
+    QJsonObject operator()(const WrongServerNote& note) const {
+        QJsonObject json = named(u"wrong-server"_s);
+        json.insert(u"team"_s, entryWord(note.ruling.team));
+        json.insert(u"served"_s, toExport(note.ruling.served));
+        if (note.right.isValid())
+            json.insert(u"right"_s, toExport(note.right));
+        json.insert(u"taken-back"_s, note.takenBack);
+        json.insert(u"score"_s, toExport(note.score));
+        return json;
+    }
+    QJsonObject operator()(const EventNote& note) const {
+        QJsonObject json = named(u"event"_s);
+        putEntry(json, u"what"_s, note.recorded);
+        json.insert(u"score"_s, toExport(note.score));
+        return json;
+    }
     QJsonObject operator()(const WrittenNote& note) const {
         QJsonObject json = named(u"remark"_s);
         json.insert(u"text"_s, note.text);
@@ -114,8 +138,30 @@ QJsonObject toExport(const Mark& mark) {
     json.insert(u"entry"_s, toExport(mark.entry));
     if (mark.struck)
         json.insert(u"struck"_s, true);
+    if (mark.takenBack)
+        json.insert(u"taken-back"_s, true);
     if (mark.note != 0)
         json.insert(u"note"_s, mark.note);
+    return json;
+}
+
+QJsonObject toExport(const SanctionLine& line) {
+    QJsonObject json{{u"team"_s, entryWord(line.team)},
+                     {u"set"_s, line.set},
+                     {u"score"_s, toExport(line.score)},
+                     {u"reason"_s, line.reason},
+                     {u"entry"_s, toExport(line.entry)}};
+    if (line.who)
+        std::visit(Overloaded{[&](ShirtNumber number) { json.insert(u"number"_s, toExport(number)); },
+                              [&](BenchRole role) { json.insert(u"role"_s, entryWord(role)); }},
+                   *line.who);
+    json.insert(u"kind"_s, !line.level                                       ? u"improper-request"_s
+                           : std::holds_alternative<DelayLevel>(*line.level) ? u"delay"_s
+                                                                             : u"misconduct"_s);
+    if (line.level)
+        json.insert(u"level"_s, std::visit([](auto level) { return entryWord(level); }, *line.level));
+    if (line.struck)
+        json.insert(u"struck"_s, true);
     return json;
 }
 

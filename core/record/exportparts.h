@@ -22,6 +22,7 @@ namespace setfolio {
 [[nodiscard]] QJsonObject toExport(const PerTeam<int>& score);
 [[nodiscard]] QJsonObject toExport(const Mark& mark);
 [[nodiscard]] QJsonObject toExport(const Note& note);
+[[nodiscard]] QJsonObject toExport(const SanctionLine& line);
 [[nodiscard]] QJsonObject toExport(const SetRecord& set);
 
 /// A list, each of its values by toExport.

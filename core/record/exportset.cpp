@@ -24,12 +24,17 @@ QString runningWord(RunningMark mark) {
         return u"slash"_s;
     case RunningMark::Triangle:
         return u"triangle"_s;
+    case RunningMark::Square:
+        return u"square"_s;
     }
     Q_UNREACHABLE();
 }
 
 QJsonObject toExport(const Standing& standing) {
-    return {{u"number"_s, setfolio::toExport(standing.number)}, {u"entry"_s, setfolio::toExport(standing.since)}};
+    QJsonObject json{{u"entry"_s, setfolio::toExport(standing.since)}};
+    if (standing.number.isValid())
+        json.insert(u"number"_s, setfolio::toExport(standing.number));
+    return json;
 }
 
 QJsonObject toExport(const Term& term) {
@@ -51,6 +56,27 @@ QJsonObject toExport(const CountedSubstitution& counted) {
     return {{u"round"_s, counted.round},
             {u"ink"_s, inkNumber(counted.round)},
             {u"entry"_s, setfolio::toExport(counted.entry)}};
+}
+
+QString moveWord(LiberoMove::How how) {
+    switch (how) {
+    case LiberoMove::How::In:
+        return u"in"_s;
+    case LiberoMove::How::Out:
+        return u"out"_s;
+    case LiberoMove::How::Exchange:
+        return u"exchange"_s;
+    }
+    Q_UNREACHABLE();
+}
+
+QJsonObject toExport(const LiberoMove& move) {
+    return {{u"how"_s, moveWord(move.how)},
+            {u"libero"_s, setfolio::toExport(move.libero)},
+            {u"other"_s, setfolio::toExport(move.other)},
+            {u"slot"_s, exportWord(move.slot)},
+            {u"score"_s, setfolio::toExport(move.score)},
+            {u"entry"_s, setfolio::toExport(move.entry)}};
 }
 
 template <typename Values>
@@ -77,6 +103,8 @@ QJsonObject teamOf(const TeamRecord& team) {
     QJsonObject json{{u"line-up-given"_s, team.lineUpGiven}, {u"slots"_s, slotsOf(team)},
                      {u"liberos"_s, listOf(team.liberos)},   {u"terms"_s, list(team.terms)},
                      {u"time-outs"_s, list(team.timeOuts)},  {u"substitutions"_s, list(team.substitutions)}};
+    if (!team.liberoMoves.empty())
+        json.insert(u"libero-moves"_s, list(team.liberoMoves));
     if (team.captain)
         json.insert(u"captain"_s, setfolio::toExport(*team.captain));
     return json;
@@ -92,15 +120,17 @@ QJsonObject runningPoint(Team team, const RunningPoint& point) {
                      {u"entry"_s, setfolio::toExport(point.entry)}};
     if (point.penalty)
         json.insert(u"penalty"_s, true);
+    if (point.takenBack)
+        json.insert(u"taken-back"_s, true);
     return json;
 }
 
-/// Both running scores in one, in the order of play: each point is one more than all before it.
+/// Both running scores in one, in the order of play.
 QJsonArray runningOf(const PerTeam<TeamRecord>& teams) {
     std::vector<std::pair<int, QJsonObject>> points;
     for (const Team team : bothTeams)
         for (const RunningPoint& point : teams[team].running)
-            points.emplace_back(point.total + point.opponents, runningPoint(team, point));
+            points.emplace_back(point.place, runningPoint(team, point));
     std::ranges::stable_sort(points, {}, &std::pair<int, QJsonObject>::first);
     QJsonArray running;
     for (const auto& [place, point] : points)
@@ -127,6 +157,10 @@ void putWhatIsKnown(QJsonObject& json, const SetRecord& set) {
         json.insert(u"ended-at"_s, timeOfDayText(set.endedAt));
     if (set.live)
         json.insert(u"live"_s, liveOf(*set.live));
+    if (set.cancelled)
+        json.insert(u"cancelled"_s, true);
+    if (!set.sanctions.empty())
+        json.insert(u"sanctions"_s, listOf(set.sanctions));
     if (set.result)
         json.insert(u"winner"_s, entryWord(set.result->winner));
 }

@@ -20,6 +20,8 @@ QString exportWord(FindingKind kind) {
     case MatchIsClosed:         return u"match-is-closed"_s;
     case MatchAlreadyWon:       return u"match-already-won"_s;
     case MatchNotWon:           return u"match-not-won"_s;
+    case MatchIsSuspended:      return u"match-is-suspended"_s;
+    case NotSuspended:          return u"not-suspended"_s;
     case SetNotStarted:         return u"set-not-started"_s;
     case SetAlreadyStarted:     return u"set-already-started"_s;
     case SetAlreadyWon:         return u"set-already-won"_s;

@@ -16,19 +16,19 @@ tl::expected<MatchFile, LedgerError> MatchFile::create(const QString& path) {
     return Ledger::create(path).map([](Ledger&& ledger) { return MatchFile(std::move(ledger)); });
 }
 
-Findings MatchFile::judge(const Entry& entry) const {
-    if (const auto* strike = std::get_if<Strike>(&entry))
-        return judgeStrike(m_ledger.entries(), *strike);
-    return setfolio::judge(state(), entry);
+Findings MatchFile::judge(const Entry& entry, const std::optional<Placed>& placed) const {
+    return judgeNext(m_ledger.entries(), state(), entry, placed);
 }
 
 tl::expected<EntryNumber, LedgerError> MatchFile::record(const Entry& entry, const QDateTime& time,
-                                                         std::optional<QString> overruled) {
-    const auto number = m_ledger.append(entry, time, std::move(overruled));
+                                                         std::optional<QString> overruled,
+                                                         std::optional<Placed> placed) {
+    const bool looksBack = placed || std::holds_alternative<Strike>(entry);
+    const auto number = m_ledger.append(entry, time, std::move(overruled), std::move(placed));
     if (!number)
         return number;
-    if (std::holds_alternative<Strike>(entry))
-        rewrite(); // what was struck may stand anywhere: everything after it is written up anew
+    if (looksBack)
+        rewrite(); // what it corrects may stand anywhere: everything after it is written up anew
     else
         m_writer.take({&m_ledger.entries().back(), nullptr});
     return number;

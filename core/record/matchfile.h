@@ -23,12 +23,13 @@ public:
     [[nodiscard]] const MatchState& state() const { return m_writer.state(); }
     [[nodiscard]] const MatchRecord& record() const { return m_writer.record(); }
 
-    /// What the judge says of an entry now.
-    [[nodiscard]] Findings judge(const Entry& entry) const;
+    /// What the judge says of an entry now, or of one to be placed among those before.
+    [[nodiscard]] Findings judge(const Entry& entry, const std::optional<Placed>& placed = std::nullopt) const;
     /// Appends an entry, durably, and folds it in. Does not judge: the caller has asked. On an error nothing has
     /// changed.
     [[nodiscard]] tl::expected<EntryNumber, LedgerError> record(const Entry& entry, const QDateTime& time,
-                                                                std::optional<QString> overruled = std::nullopt);
+                                                                std::optional<QString> overruled = std::nullopt,
+                                                                std::optional<Placed> placed = std::nullopt);
     /// Strikes the newest standing entry; the number it struck, or 0 when there is nothing to undo.
     [[nodiscard]] tl::expected<EntryNumber, LedgerError> undo(const QDateTime& time);
     /// Strikes the newest undo; the number that stands again, or 0.

@@ -57,9 +57,10 @@ using MarkContent = std::variant<Awaiting, ServedPoint, OpeningPoint, RallyLost,
 struct Mark {
     MarkShape shape = MarkShape::None;
     MarkContent content;
-    EntryNumber entry;   ///< the entry that wrote it (the result's, once a ring is filled)
-    bool struck = false; ///< a correction has struck it; it stays legible
-    int note = 0;        ///< the number of the remark that tells of it; 0 for none
+    EntryNumber entry;      ///< the entry that wrote it (the result's, once a ring is filled)
+    bool struck = false;    ///< a correction has struck it; it stays legible
+    bool takenBack = false; ///< a point of a wrong server, or her ring: crossed with an X
+    int note = 0;           ///< the number of the remark that tells of it; 0 for none
     bool operator==(const Mark&) const = default;
 };
 
@@ -74,17 +75,19 @@ struct Term {
 };
 
 /// How a number of the running score is marked: ringed when won on the own serve, slashed on the opponents', a triangle
-/// where the libero served.
-enum class RunningMark : std::uint8_t { Ring, Slash, Triangle };
+/// where the libero served, a square when it was given for a forfeit.
+enum class RunningMark : std::uint8_t { Ring, Slash, Triangle, Square };
 
 /// A number in the running score.
 struct RunningPoint {
+    int place = 1; ///< in the order of play, over both teams
     int total = 0;
     int opponents = 0; ///< the opponents' score at that moment
     RunningMark mark = RunningMark::Ring;
     bool penalty = false; ///< awarded without a rally: a small P beside the mark
     int round = 1;        ///< the round of the term it is written in: its ink
     EntryNumber entry;
+    bool takenBack = false; ///< crossed with an X; the number may be won again
     bool operator==(const RunningPoint&) const = default;
 };
 
@@ -95,9 +98,21 @@ struct CountedSubstitution {
     bool operator==(const CountedSubstitution&) const = default;
 };
 
+/// A replacement of the libero, for the tracking sheet.
+struct LiberoMove {
+    enum class How : std::uint8_t { In, Out, Exchange };
+    How how = How::In;
+    ShirtNumber libero; ///< who came or, for Out, who left
+    ShirtNumber other;  ///< the player of the six, or for Exchange the libero who left
+    Slot slot;          ///< whose place it is
+    PerTeam<int> score; ///< at that moment
+    EntryNumber entry;
+    bool operator==(const LiberoMove&) const = default;
+};
+
 /// A row of the order of service.
 struct SlotRecord {
-    std::vector<Standing> stood;       ///< the starter first; all but the last are struck
+    std::vector<Standing> stood;       ///< the starter first; all but the last are struck; an invalid number: vacant
     std::optional<ShirtNumber> libero; ///< she has served in this slot
     bool operator==(const SlotRecord&) const = default;
 };
@@ -108,9 +123,10 @@ struct TeamRecord {
     std::optional<ShirtNumber> captain;
     std::vector<ShirtNumber> liberos;
     std::vector<Term> terms;           ///< in the order they were begun
-    std::vector<RunningPoint> running; ///< 1, 2, 3 ...
+    std::vector<RunningPoint> running; ///< in the order they were won: 1, 2, 3 ..., those taken back among them
     std::vector<TimeOutTaken> timeOuts;
     std::vector<CountedSubstitution> substitutions;
+    std::vector<LiberoMove> liberoMoves;
     bool operator==(const TeamRecord&) const = default;
 };
 
@@ -134,12 +150,31 @@ struct PenaltyNote { ///< a penalty point and its reason
     PerTeam<int> score; ///< after it
     bool operator==(const PenaltyNote&) const = default;
 };
+struct PutInNote { ///< an entry that a correction has put in before another
+    Recorded recorded;
+    PerTeam<int> score; ///< at its place
+    int rally = 0;
+    bool operator==(const PutInNote&) const = default;
+};
+struct WrongServerNote { ///< who served, who should have, and how many points were taken back
+    WrongServer ruling;
+    ShirtNumber right; ///< invalid where the place is vacant
+    int takenBack = 0;
+    PerTeam<int> score; ///< after it
+    bool operator==(const WrongServerNote&) const = default;
+};
+struct EventNote { ///< an entry that is told among the remarks
+    Recorded recorded;
+    PerTeam<int> score;
+    bool operator==(const EventNote&) const = default;
+};
 struct WrittenNote { ///< the scorer's own sentence
     QString text;
     PerTeam<int> score;
     bool operator==(const WrittenNote&) const = default;
 };
-using NoteContent = std::variant<StruckNote, OverruledNote, PenaltyNote, WrittenNote>;
+using NoteContent =
+    std::variant<StruckNote, OverruledNote, PenaltyNote, PutInNote, WrongServerNote, EventNote, WrittenNote>;
 
 struct Note {
     int number = 1; ///< from 1 in each set
@@ -147,6 +182,19 @@ struct Note {
     EntryNumber entry;
     bool struck = false; ///< a written remark that a correction has struck
     bool operator==(const Note&) const = default;
+};
+
+/// A line of the sanctions: a card, a delay, or an improper request.
+struct SanctionLine {
+    Team team = Team::Home;
+    std::optional<Member> who;                                    ///< none: the team
+    std::optional<std::variant<SanctionLevel, DelayLevel>> level; ///< none: an improper request
+    int set = 1;
+    PerTeam<int> score; ///< before any point it brings
+    QString reason;
+    EntryNumber entry;
+    bool struck = false;
+    bool operator==(const SanctionLine&) const = default;
 };
 
 /// Where the pen is now: the cell being served in, and the slot that serves next for the other team.
@@ -174,9 +222,11 @@ struct SetRecord {
     QTime endedAt; ///< invalid until the set has ended
     PerTeam<TeamRecord> teams;
     PerTeam<int> score;
+    std::vector<SanctionLine> sanctions;
     std::vector<Note> notes;
     std::optional<LivePlace> live; ///< while the set is in play
     std::optional<SetResult> result;
+    bool cancelled = false; ///< broken off and played again on a sheet of its own
     bool operator==(const SetRecord&) const = default;
 };
 
@@ -186,12 +236,14 @@ struct MatchHeading {
     std::vector<Official> officials;
     PerTeam<Roster> rosters;
     PerTeam<int> setsWon;
+    std::vector<PerTeam<int>> setScores; ///< as the result of the match states them
+    std::optional<Forfeit> forfeit;      ///< of the match
     bool operator==(const MatchHeading&) const = default;
 };
 
 struct MatchRecord {
     MatchHeading heading;
-    std::vector<SetRecord> sets; ///< the sets begun (toss or line-up given), in order
+    std::vector<SetRecord> sets; ///< the sets begun (toss or line-up given), in order; a cancelled one has its own
     bool operator==(const MatchRecord&) const = default;
 };
 

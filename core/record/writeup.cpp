@@ -7,13 +7,13 @@
 namespace setfolio {
 namespace {
 
-/// The record of set `number`, begun if it is not there yet.
-SetRecord& recordOf(MatchRecord& record, int number) {
-    while (static_cast<int>(record.sets.size()) < number) {
+/// The record of the set at place `sheet` (from 1) of the state's sets, begun if it is not there yet.
+SetRecord& recordOf(MatchRecord& record, const MatchState& state, int sheet) {
+    while (static_cast<int>(record.sets.size()) < sheet) {
         record.sets.emplace_back();
-        record.sets.back().number = static_cast<int>(record.sets.size());
+        record.sets.back().number = state.sets[record.sets.size() - 1].number;
     }
-    return record.sets[static_cast<std::size_t>(number - 1)];
+    return record.sets[static_cast<std::size_t>(sheet - 1)];
 }
 
 /// Whether the sheet of a set is begun: someone has said who serves, or handed in a line-up.
@@ -32,8 +32,8 @@ void copyTeam(TeamRecord& record, const MatchState& state, Team which) {
     record.captain = captainOf(state, team, which);
     record.liberos = liberosOf(team);
     record.timeOuts = team.timeOuts;
-    if (team.liberoSlot && team.liberoServing)
-        record.slots[team.liberoSlot->index()].libero = team.liberoServing;
+    if (team.liberoSlot)
+        record.slots[team.liberoSlot->index()].libero = team.liberoServed;
 }
 
 std::optional<LivePlace> livePlaceOf(const MatchState& state) {
@@ -55,6 +55,7 @@ void copySet(SetRecord& record, const MatchState& state, const SetState& set) {
     record.endedAt = set.endedAt;
     record.score = {set.teams.home.points, set.teams.visitors.points};
     record.result = set.winner ? std::optional(SetResult{*set.winner, set.ended}) : std::nullopt;
+    record.cancelled = set.cancelled;
     record.live = &set == &state.set() ? livePlaceOf(state) : std::nullopt;
     if (&set == &state.set())
         for (const Team team : bothTeams)
@@ -63,7 +64,8 @@ void copySet(SetRecord& record, const MatchState& state, const SetState& set) {
 
 bool concernsHeading(const Entry& entry) {
     return std::holds_alternative<MatchOpened>(entry) || std::holds_alternative<Roster>(entry) ||
-           std::holds_alternative<Officials>(entry) || std::holds_alternative<SetEnded>(entry);
+           std::holds_alternative<Officials>(entry) || std::holds_alternative<SetEnded>(entry) ||
+           std::holds_alternative<Forfeit>(entry);
 }
 
 void copyHeading(MatchHeading& heading, const MatchState& state) {
@@ -72,6 +74,8 @@ void copyHeading(MatchHeading& heading, const MatchState& state) {
     heading.officials = state.officials.officials;
     heading.rosters = state.rosters;
     heading.setsWon = setsWon(state);
+    heading.setScores = setScores(state);
+    heading.forfeit = state.forfeit;
 }
 
 } // namespace
@@ -80,19 +84,20 @@ void RecordWriter::take(const TimelineItem& item) {
     const Moment before = momentOf(m_state);
     const Recorded& recorded = *item.recorded;
     if (!item.stands()) {
-        if (before.set > 0)
-            SetWriter(recordOf(m_record, before.set), before, m_state.rulebook()).writeStruck(recorded, *item.struckBy);
+        if (before.sheet > 0)
+            SetWriter(recordOf(m_record, m_state, before.sheet), before, m_state.rulebook())
+                .writeStruck(recorded, *item.struckBy);
         return;
     }
     m_state = apply(std::move(m_state), recorded);
     if (concernsHeading(recorded.entry))
         copyHeading(m_record.heading, m_state);
-    if (before.set == 0)
+    if (before.sheet == 0)
         return;
-    const std::size_t index = static_cast<std::size_t>(before.set - 1);
+    const std::size_t index = static_cast<std::size_t>(before.sheet - 1);
     if (m_record.sets.size() <= index && !isBegun(m_state.sets[index]))
         return;
-    SetRecord& record = recordOf(m_record, before.set);
+    SetRecord& record = recordOf(m_record, m_state, before.sheet);
     copySet(record, m_state, m_state.sets[index]);
     SetWriter(record, before, m_state.rulebook()).write(recorded);
 }

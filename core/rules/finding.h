@@ -26,6 +26,8 @@ enum class FindingKind : std::uint8_t {
     MatchIsClosed,
     MatchAlreadyWon,       ///< the match is won: it can only be closed
     MatchNotWon,           ///< the match cannot be closed yet
+    MatchIsSuspended,      ///< play is broken off: it must be resumed first
+    NotSuspended,          ///< play cannot be resumed that was not broken off
     SetNotStarted,         ///< a rally, a time-out, a substitution before the set has started
     SetAlreadyStarted,     ///< a toss or a line-up after the set has started
     SetAlreadyWon,         ///< a rally after the set is won

@@ -39,6 +39,22 @@ public:
     Findings operator()(const Remark&) const { return {}; }
     Findings operator()(const Strike&) const { return {}; } // judgeStrike's
     Findings operator()(const MatchClosed&) const;
+    Findings operator()(const Forfeit&) const;
+    Findings operator()(const Suspended&) const;
+    Findings operator()(const Resumed&) const;
+    Findings operator()(const SidesChanged&) const { return deadBall(); }
+    Findings operator()(const ServerSeen&) const { return inPlay(); }
+    Findings operator()(const WrongServer&) const;
+    Findings operator()(const PlaceVacated& vacated) const { return substitutionMoment(vacated.team); }
+    Findings operator()(const LiberoIn&) const { return deadBall(); }
+    Findings operator()(const LiberoOut&) const { return deadBall(); }
+    Findings operator()(const LiberoExchange&) const { return deadBall(); }
+    Findings operator()(const LiberoRedesignated&) const { return deadBall(); }
+    Findings operator()(const CaptainNamed&) const { return deadBall(); }
+    Findings operator()(const Sanction&) const { return {}; }
+    Findings operator()(const DelaySanction&) const { return {}; }
+    Findings operator()(const ImproperRequest&) const { return {}; }
+    Findings operator()(const SheetCompared&) const { return {}; }
     Findings operator()(const Toss&) const { return beforeSet(); }
     Findings operator()(const LineUp& lineUp) const;
     Findings operator()(const SetStarted&) const;
@@ -69,6 +85,8 @@ private:
 Findings Judge::beforeSet() const {
     if (m_phase == Phase::MatchWon)
         return {refused(FindingKind::MatchAlreadyWon)};
+    if (m_phase == Phase::Suspended)
+        return {refused(FindingKind::MatchIsSuspended)};
     if (m_phase != Phase::BeforeSet)
         return {refused(FindingKind::SetAlreadyStarted)};
     return {};
@@ -82,6 +100,8 @@ Findings Judge::inPlay() const {
         return {refused(FindingKind::SetAlreadyWon)};
     case Phase::MatchWon:
         return {refused(FindingKind::MatchAlreadyWon)};
+    case Phase::Suspended:
+        return {refused(FindingKind::MatchIsSuspended)};
     case Phase::ReadyToServe:
     case Phase::Rally:
         return {};
@@ -102,6 +122,24 @@ Findings Judge::serve() const {
 
 Findings Judge::operator()(const MatchClosed&) const {
     return m_phase == Phase::MatchWon ? Findings{} : Findings{refused(FindingKind::MatchNotWon)};
+}
+
+Findings Judge::operator()(const Forfeit&) const {
+    return m_phase == Phase::MatchWon ? Findings{refused(FindingKind::MatchAlreadyWon)} : Findings{};
+}
+
+Findings Judge::operator()(const Suspended&) const {
+    if (m_phase == Phase::Suspended)
+        return {refused(FindingKind::MatchIsSuspended)};
+    return m_phase == Phase::MatchWon ? Findings{refused(FindingKind::MatchAlreadyWon)} : Findings{};
+}
+
+Findings Judge::operator()(const Resumed&) const {
+    return m_phase == Phase::Suspended ? Findings{} : Findings{refused(FindingKind::NotSuspended)};
+}
+
+Findings Judge::operator()(const WrongServer&) const {
+    return m_phase == Phase::SetWon ? Findings{} : inPlay();
 }
 
 Findings Judge::operator()(const LineUp& lineUp) const {
@@ -256,6 +294,33 @@ Findings judgeStrike(std::span<const Recorded> entries, const Strike& strike) {
     if (std::holds_alternative<MatchOpened>(struck.entry))
         return {refused(FindingKind::CannotBeStruck)};
     return standsIn(entries, strike.target) ? Findings{} : Findings{missing};
+}
+
+namespace {
+
+/// The state in which an entry that is to be placed will be folded in.
+MatchState stateAt(std::span<const Recorded> entries, const Placed& placed) {
+    MatchState state;
+    for (const TimelineItem& item : timelineOf(entries)) {
+        if (item.recorded->number == placed.target)
+            break;
+        if (item.stands())
+            state = apply(std::move(state), *item.recorded);
+    }
+    return state;
+}
+
+} // namespace
+
+Findings judgeNext(std::span<const Recorded> entries, const MatchState& state, const Entry& entry,
+                   const std::optional<Placed>& placed) {
+    if (const auto* strike = std::get_if<Strike>(&entry))
+        return judgeStrike(entries, *strike);
+    if (!placed)
+        return judge(state, entry);
+    if (Findings findings = judgeStrike(entries, {placed->target, {}}); !findings.empty())
+        return findings;
+    return judge(stateAt(entries, *placed), entry);
 }
 
 std::vector<EntryFinding> review(std::span<const Recorded> entries) {

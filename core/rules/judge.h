@@ -18,6 +18,11 @@ namespace setfolio {
 /// Likewise for a correction, which looks back at what was recorded.
 [[nodiscard]] Findings judgeStrike(std::span<const Recorded> entries, const Strike& strike);
 
+/// What is to be said against an entry that is to be recorded after `entries`, which add up to `state`: a Strike looks
+/// back, an entry that is placed is judged where it is to stand.
+[[nodiscard]] Findings judgeNext(std::span<const Recorded> entries, const MatchState& state, const Entry& entry,
+                                 const std::optional<Placed>& placed);
+
 /// A finding about a recorded entry, met when a whole ledger is read again.
 struct EntryFinding {
     EntryNumber entry;

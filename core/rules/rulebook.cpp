@@ -2,17 +2,13 @@
 // SPDX-License-Identifier: MIT
 #include "core/rules/rulebook.h"
 
-#include "core/rules/rulebooksettings.h"
+#include "core/rules/settingvalue.h"
 
-#include <QDir>
 #include <QFile>
-#include <QFileInfo>
-#include <QJsonArray>
 #include <QJsonDocument>
+#include <QStringList>
 
 #include <algorithm>
-#include <array>
-#include <cmath>
 
 // Out of the namespace, as the macro wants it: a static library's resources are linked only when asked for.
 static void loadRulebookResources() {
@@ -23,125 +19,25 @@ namespace setfolio {
 namespace {
 
 using Code = RulebookError::Code;
-using Done = tl::expected<void, Code>;
-
-tl::expected<int, Code> wholeNumber(const QJsonValue& value, int lowest, int highest) {
-    if (!value.isDouble() || value.toDouble() != std::floor(value.toDouble()))
-        return tl::unexpected(Code::WrongType);
-    const double number = value.toDouble();
-    if (number < lowest || number > highest)
-        return tl::unexpected(Code::OutOfRange);
-    return static_cast<int>(number);
-}
-
-template <typename Word>
-using Words = std::array<std::pair<const char*, Word>, 2>;
-constexpr Words<WrittenOrder> writtenOrders{{{"serving", WrittenOrder::Serving}, {"floor", WrittenOrder::Floor}}};
-constexpr Words<LiberoServeRule> liberoServes{
-    {{"never", LiberoServeRule::Never}, {"one-slot", LiberoServeRule::OneSlot}}};
-
-template <typename Word>
-Done readWord(Word& into, const QJsonValue& value, const Words<Word>& words) {
-    if (!value.isString())
-        return tl::unexpected(Code::WrongType);
-    for (const auto& [text, word] : words) {
-        if (value.toString() == QLatin1String(text)) {
-            into = word;
-            return {};
-        }
-    }
-    return tl::unexpected(Code::OutOfRange);
-}
-
-template <typename Word>
-QJsonValue wordOf(Word word, const Words<Word>& words) {
-    for (const auto& [text, value] : words)
-        if (value == word)
-            return QLatin1String(text);
-    Q_UNREACHABLE();
-}
-
-/// Reads one setting's value into its field.
-struct SettingReader {
-    Rulebook& rulebook;
-    const QJsonValue& value;
-
-    Done operator()(const NumberSetting& setting) const {
-        return wholeNumber(value, setting.lowest, setting.highest).map([&](int n) { rulebook.*setting.field = n; });
-    }
-    Done operator()(const OptionalSetting& setting) const {
-        if (value.isNull()) {
-            (rulebook.*setting.field).reset();
-            return {};
-        }
-        return wholeNumber(value, setting.lowest, setting.highest).map([&](int n) { rulebook.*setting.field = n; });
-    }
-    Done operator()(const ListSetting& setting) const {
-        if (!value.isArray())
-            return tl::unexpected(Code::WrongType);
-        std::vector<int> numbers;
-        const QJsonArray array = value.toArray();
-        for (const auto& item : array) {
-            const auto number = wholeNumber(item, setting.lowest, setting.highest);
-            if (!number)
-                return tl::unexpected(number.error());
-            numbers.push_back(*number);
-        }
-        rulebook.*setting.field = std::move(numbers);
-        return {};
-    }
-    Done operator()(const WrittenOrderSetting& setting) const {
-        return readWord(rulebook.*setting.field, value, writtenOrders);
-    }
-    Done operator()(const LiberoServeSetting& setting) const {
-        return readWord(rulebook.*setting.field, value, liberoServes);
-    }
-};
-
-/// A setting's value as it stands in the file.
-struct SettingWriter {
-    const Rulebook& rulebook;
-
-    QJsonValue operator()(const NumberSetting& setting) const { return rulebook.*setting.field; }
-    QJsonValue operator()(const OptionalSetting& setting) const {
-        const std::optional<int>& number = rulebook.*setting.field;
-        return number ? QJsonValue(*number) : QJsonValue(QJsonValue::Null);
-    }
-    QJsonValue operator()(const ListSetting& setting) const {
-        QJsonArray array;
-        for (const int number : rulebook.*setting.field)
-            array.append(number);
-        return array;
-    }
-    QJsonValue operator()(const WrittenOrderSetting& setting) const {
-        return wordOf(rulebook.*setting.field, writtenOrders);
-    }
-    QJsonValue operator()(const LiberoServeSetting& setting) const {
-        return wordOf(rulebook.*setting.field, liberoServes);
-    }
-};
-
-const Setting* settingOf(const QString& key) {
-    for (const Setting& setting : rulebookSettings())
-        if (key == QLatin1String(setting.key))
-            return &setting;
-    return nullptr;
-}
+using Read = tl::expected<void, RulebookError>;
 
 tl::unexpected<RulebookError> wrong(Code code, const QString& where) {
     return tl::unexpected(RulebookError{code, where});
 }
 
-using Read = tl::expected<void, RulebookError>;
-
 /// The part that settings and statements share: where it comes from.
 Read readSource(Rulebook& rulebook, const QString& key, const QJsonObject& json) {
     for (auto member = json.begin(); member != json.end(); ++member)
-        if (member.key() != u"value" && member.key() != u"source" && member.key() != u"grade")
+        if (!QStringList{u"value"_qs, u"source"_qs, u"grade"_qs, u"open"_qs}.contains(member.key()))
             return wrong(Code::UnknownSetting, key + u'.' + member.key());
     if (!json.value(u"source").isString())
         return wrong(json.contains(u"source") ? Code::WrongType : Code::MissingSetting, key + QLatin1String(".source"));
-    rulebook.sources.insert(key, {json.value(u"source").toString(), json.value(u"grade").toString()});
+    const QJsonValue grade = json.value(u"grade");
+    if (!grade.isUndefined() && grade != u"A"_qs && grade != u"B"_qs)
+        return wrong(grade.isString() ? Code::OutOfRange : Code::WrongType, key + QLatin1String(".grade"));
+    if (json.contains(u"open") && !json.value(u"open").isBool())
+        return wrong(Code::WrongType, key + QLatin1String(".open"));
+    rulebook.sources.insert(key, {json.value(u"source").toString(), grade.toString(), json.value(u"open").toBool()});
     return {};
 }
 
@@ -151,8 +47,7 @@ Read readSettings(Rulebook& rulebook, const QJsonObject& json) {
         if (!setting)
             return wrong(Code::UnknownSetting, member.key());
         const QJsonObject object = member->toObject();
-        const QJsonValue value = object.value(u"value");
-        if (const Done done = std::visit(SettingReader{rulebook, value}, setting->how); !done)
+        if (const auto done = readValue(rulebook, *setting, object.value(u"value")); !done)
             return wrong(done.error(), member.key());
         if (const Read read = readSource(rulebook, member.key(), object); !read)
             return read;
@@ -186,10 +81,25 @@ Read readNames(Rulebook& rulebook, const QJsonObject& json) {
     return {};
 }
 
+/// What no single setting can say: how their values fit one another.
+Read fitsTogether(const Rulebook& rulebook) {
+    if (rulebook.bestOf.empty())
+        return wrong(Code::OutOfRange, u"best-of"_qs);
+    if (rulebook.cap && *rulebook.cap < rulebook.setPoints)
+        return wrong(Code::OutOfRange, u"cap"_qs);
+    if (rulebook.timeOutWarningSeconds > rulebook.timeOutSeconds)
+        return wrong(Code::OutOfRange, u"time-out-warning-seconds"_qs);
+    if (rulebook.lowestNumber > rulebook.highestNumber)
+        return wrong(Code::OutOfRange, u"highest-number"_qs);
+    return {};
+}
+
 QJsonObject sourceToJson(const Source& source) {
     QJsonObject json{{u"source"_qs, source.text}};
     if (!source.grade.isEmpty())
         json.insert(u"grade", source.grade);
+    if (source.open)
+        json.insert(u"open", true);
     return json;
 }
 
@@ -203,8 +113,8 @@ tl::expected<Rulebook, RulebookError> rulebookFromJson(const QJsonObject& json) 
         return tl::unexpected(read.error());
     if (const Read read = readStatements(rulebook, json.value(u"statements").toObject()); !read)
         return tl::unexpected(read.error());
-    if (rulebook.lowestNumber > rulebook.highestNumber)
-        return wrong(Code::OutOfRange, u"highest-number"_qs);
+    if (const Read fits = fitsTogether(rulebook); !fits)
+        return tl::unexpected(fits.error());
     return rulebook;
 }
 
@@ -213,7 +123,7 @@ QJsonObject toJson(const Rulebook& rulebook) {
     for (const Setting& setting : rulebookSettings()) {
         const QString key = QString::fromLatin1(setting.key);
         QJsonObject object = sourceToJson(rulebook.sources.value(key));
-        object.insert(u"value", std::visit(SettingWriter{rulebook}, setting.how));
+        object.insert(u"value", valueOf(rulebook, setting));
         settings.insert(key, object);
     }
     QJsonObject statements;
@@ -242,12 +152,7 @@ tl::expected<Rulebook, RulebookError> publishedRulebook(const QString& id) {
 }
 
 std::vector<QString> publishedRulebookIds() {
-    loadRulebookResources();
-    std::vector<QString> ids;
-    const QStringList files = QDir(u":/rulebooks"_qs).entryList({u"*.json"_qs}, QDir::Files, QDir::Name);
-    for (const QString& file : files)
-        ids.push_back(QFileInfo(file).completeBaseName());
-    return ids;
+    return {u"high-school"_qs, u"college-women"_qs, u"club"_qs, u"international"_qs};
 }
 
 } // namespace setfolio

@@ -5,62 +5,47 @@
 /// the one a match is played under travels inside the match.
 #pragma once
 
-#include <QByteArray>
+#include "core/rules/liberorules.h"
+#include "core/rules/requestrules.h"
+#include "core/rules/sanctionrules.h"
+#include "core/rules/servicerules.h"
+#include "core/rules/setrules.h"
+#include "core/rules/tablerules.h"
+
 #include <QJsonObject>
 #include <QMap>
 #include <QString>
 
 #include <tl/expected.hpp>
 
-#include <optional>
 #include <vector>
 
 namespace setfolio {
-
-/// How the order of service of a team that receives first is written.
-enum class WrittenOrder {
-    Serving, ///< slot I holds the player who serves first: court position 1 of the serving, 2 of the receiving team
-    Floor,   ///< slot I holds court position 1 for both; the receiving team's first cell of slot I is crossed
-};
-
-/// Where a libero may serve.
-enum class LiberoServeRule { Never, OneSlot };
 
 /// Where the value of a setting comes from.
 struct Source {
     QString text;  ///< the document and the rule number, or "common practice", or "from memory"
     QString grade; ///< "A" the rule-making body's own text, "B" teaching text of an association, empty when unpublished
+    bool open = false; ///< it differs between leagues or is not published: to be looked up before the season
     bool operator==(const Source&) const = default;
 };
 
-struct Rulebook {
+/// The settings are the members of the structs it is made of, and are read as its own: `rulebook.setPoints`. Their
+/// defaults are the high-school values. Keys, ranges and words in the file: rulebooksettings.h.
+struct Rulebook : SetRules,
+                  ServiceRules,
+                  SubstitutionRules,
+                  TimeOutRules,
+                  LiberoRules,
+                  SanctionRules,
+                  DeadlineRules,
+                  SheetRules {
     QString id;     ///< "high-school"
     QString name;   ///< "High school (NFHS)"
     QString season; ///< "2026-27"
 
-    int setPoints = 25;
-    int decidingSetPoints = 15;
-    int margin = 2;
-    std::optional<int> cap; ///< a set ends at this score whatever the margin
-    std::vector<int> bestOf{3, 5};
-    int substitutionLimit = 18; ///< a team, a set
-    std::vector<int> substitutionNotices{15, 16, 17, 18};
-    int timeOuts = 2; ///< a team, a set
-    int timeOutSeconds = 60;
-    int timeOutWarningSeconds = 45; ///< a warning sounds this long after the start; 0 for none
-    int maximumLiberos = 2;
-    LiberoServeRule liberoServe = LiberoServeRule::OneSlot;
-    int serveSeconds = 5;
-    int reServesPerTerm = 1;
-    int lowestNumber = 0;
-    int highestNumber = 99;
-    WrittenOrder writtenOrder = WrittenOrder::Serving;
-    int intervalSeconds = 180;
-    int firstLineUpSeconds = 120; ///< a line-up is due this long before the end of the warm-up
-    int lineUpSeconds = 60;       ///< and this long before the end of an interval
-
-    QMap<QString, Source>
-        sources; ///< by the setting's key, e.g. "substitution-limit", or by a statement's: a rule without a value
+    /// By the setting's key, e.g. "substitution-limit", or by a statement's: a rule without a value.
+    QMap<QString, Source> sources;
 
     bool operator==(const Rulebook&) const = default;
 };

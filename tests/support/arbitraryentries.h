@@ -78,6 +78,13 @@ rc::Gen<std::vector<T>> upTo(qsizetype atMost, rc::Gen<T> values) {
     });
 }
 
+/// A value or none.
+template <typename T>
+rc::Gen<std::optional<T>> maybe() {
+    return rc::gen::map(rc::gen::maybe(rc::gen::arbitrary<T>()),
+                        [](const rc::Maybe<T>& value) { return value ? std::optional(*value) : std::nullopt; });
+}
+
 /// A published rulebook with other values in it.
 inline rc::Gen<Rulebook> rulebook() {
     const auto published = publishedRulebook(publishedRulebookIds().front());
@@ -133,6 +140,12 @@ SETFOLIO_ARBITRARY(Roster, gen::construct<Roster>(gen::arbitrary<Team>(),
 SETFOLIO_ARBITRARY(Officials,
                    gen::construct<Officials>(arbitrary::upTo(limits::officials, gen::arbitrary<Official>())));
 SETFOLIO_ARBITRARY(MatchClosed, gen::just(MatchClosed{}));
+SETFOLIO_ARBITRARY(Forfeit, gen::construct<Forfeit>(gen::arbitrary<Team>(),
+                                                    gen::element(ForfeitKind::Default, ForfeitKind::Incomplete),
+                                                    gen::element(Scope::Set, Scope::Match), arbitrary::text()));
+SETFOLIO_ARBITRARY(Suspended, gen::construct<Suspended>(arbitrary::text()));
+SETFOLIO_ARBITRARY(Resumed, gen::construct<Resumed>(gen::element(GoOn::AsItStood, GoOn::SetAgain)));
+SETFOLIO_ARBITRARY(SidesChanged, gen::just(SidesChanged{}));
 SETFOLIO_ARBITRARY(Toss, gen::construct<Toss>(gen::arbitrary<Team>(), gen::arbitrary<Team>()));
 SETFOLIO_ARBITRARY(LineUp,
                    gen::construct<LineUp>(gen::arbitrary<Team>(),
@@ -148,11 +161,42 @@ SETFOLIO_ARBITRARY(ServeContacted, gen::just(ServeContacted{}));
 SETFOLIO_ARBITRARY(RallyWon, gen::construct<RallyWon>(gen::arbitrary<Team>()));
 SETFOLIO_ARBITRARY(Replay, gen::construct<setfolio::Replay>(gen::arbitrary<Again>()));
 SETFOLIO_ARBITRARY(NoServe, gen::just(NoServe{}));
+SETFOLIO_ARBITRARY(ServerSeen, gen::construct<ServerSeen>(gen::arbitrary<ShirtNumber>()));
+SETFOLIO_ARBITRARY(WrongServer, gen::construct<WrongServer>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>(),
+                                                            arbitrary::maybe<EntryNumber>()));
 SETFOLIO_ARBITRARY(Substitution, gen::construct<Substitution>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>(),
-                                                              gen::arbitrary<ShirtNumber>()));
+                                                              gen::arbitrary<ShirtNumber>(),
+                                                              gen::element(SubstitutionKind::Regular,
+                                                                           SubstitutionKind::Exceptional)));
+SETFOLIO_ARBITRARY(PlaceVacated, gen::construct<PlaceVacated>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>(),
+                                                              arbitrary::text()));
 SETFOLIO_ARBITRARY(TimeOut, gen::construct<TimeOut>(gen::arbitrary<Team>()));
 SETFOLIO_ARBITRARY(LiberoServe, gen::construct<LiberoServe>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>(),
                                                             gen::arbitrary<LiberoServing>()));
+SETFOLIO_ARBITRARY(LiberoIn, gen::construct<LiberoIn>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>(),
+                                                      gen::arbitrary<ShirtNumber>()));
+SETFOLIO_ARBITRARY(LiberoOut, gen::construct<LiberoOut>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>()));
+SETFOLIO_ARBITRARY(LiberoExchange, gen::construct<LiberoExchange>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>(),
+                                                                  gen::arbitrary<ShirtNumber>()));
+SETFOLIO_ARBITRARY(LiberoRedesignated,
+                   gen::construct<LiberoRedesignated>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>(),
+                                                      arbitrary::maybe<ShirtNumber>(), arbitrary::text()));
+SETFOLIO_ARBITRARY(CaptainNamed, gen::construct<CaptainNamed>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>()));
+SETFOLIO_ARBITRARY(Member,
+                   gen::oneOf(gen::cast<Member>(gen::arbitrary<ShirtNumber>()),
+                              gen::cast<Member>(gen::element(BenchRole::Coach, BenchRole::AssistantCoach,
+                                                             BenchRole::SecondAssistantCoach, BenchRole::Therapist,
+                                                             BenchRole::Doctor, BenchRole::Other))));
+SETFOLIO_ARBITRARY(Sanction,
+                   gen::construct<Sanction>(gen::arbitrary<Team>(), gen::arbitrary<Member>(),
+                                            gen::element(SanctionLevel::Warning, SanctionLevel::Penalty,
+                                                         SanctionLevel::Expulsion, SanctionLevel::Disqualification),
+                                            arbitrary::text()));
+SETFOLIO_ARBITRARY(DelaySanction, gen::construct<DelaySanction>(gen::arbitrary<Team>(),
+                                                                gen::element(DelayLevel::Warning, DelayLevel::Penalty),
+                                                                arbitrary::text()));
+SETFOLIO_ARBITRARY(ImproperRequest, gen::construct<ImproperRequest>(gen::arbitrary<Team>(), arbitrary::text()));
+SETFOLIO_ARBITRARY(SheetCompared, gen::construct<SheetCompared>(arbitrary::text()));
 SETFOLIO_ARBITRARY(PenaltyPoint, gen::construct<PenaltyPoint>(gen::arbitrary<Team>(), arbitrary::text()));
 SETFOLIO_ARBITRARY(Remark, gen::construct<Remark>(arbitrary::text()));
 SETFOLIO_ARBITRARY(Strike, gen::construct<Strike>(gen::arbitrary<EntryNumber>(), arbitrary::text()));
@@ -171,21 +215,28 @@ struct Arbitrary<std::variant<Kinds...>> {
 
 namespace setfolio::arbitrary {
 
-/// Entries as a ledger may hold them: opened first and only once, numbered from 1, strikes pointing back.
+/// Entries as a ledger may hold them: opened first and only once, numbered from 1, corrections pointing back.
 inline rc::Gen<std::vector<Recorded>> ledger() {
-    using Later = std::tuple<Entry, QDateTime, bool, QString>;
-    const auto later = rc::gen::container<std::vector<Later>>(
-        rc::gen::tuple(rc::gen::arbitrary<Entry>(), instant(), rc::gen::arbitrary<bool>(), text()));
+    using Later = std::tuple<Entry, QDateTime, bool, QString, EntryNumber>;
+    const auto later = rc::gen::container<std::vector<Later>>(rc::gen::tuple(
+        rc::gen::arbitrary<Entry>(), instant(), rc::gen::arbitrary<bool>(), text(), rc::gen::arbitrary<EntryNumber>()));
     return rc::gen::apply(
         [](const MatchOpened& opened, const std::vector<Later>& rest) {
             const QDateTime start(QDate(2026, 10, 10), QTime(18, 40), Qt::UTC);
-            std::vector<Recorded> entries{{EntryNumber(1), start, opened, std::nullopt}};
-            for (auto [entry, time, overruled, reason] : rest) {
+            std::vector<Recorded> entries{{EntryNumber(1), start, opened, std::nullopt, std::nullopt}};
+            for (auto [entry, time, overruled, reason, place] : rest) {
                 const EntryNumber number(static_cast<std::uint32_t>(entries.size() + 1));
+                const auto earlier = [&](EntryNumber any) { return EntryNumber(any.value % (number.value - 1) + 1); };
+                std::optional<Placed> placed;
                 if (auto* strike = std::get_if<Strike>(&entry))
-                    strike->target = EntryNumber(strike->target.value % (number.value - 1) + 1);
+                    strike->target = earlier(strike->target);
+                else if (place.value % 7 == 0)
+                    placed = {place.value % 2 ? Placed::How::Before : Placed::How::InsteadOf, earlier(place), reason};
+                auto* ruling = std::get_if<WrongServer>(&entry);
+                if (ruling && ruling->takenBackFrom)
+                    ruling->takenBackFrom = earlier(*ruling->takenBackFrom);
                 if (!std::holds_alternative<MatchOpened>(entry))
-                    entries.push_back({number, time, entry, overruled ? std::optional(reason) : std::nullopt});
+                    entries.push_back({number, time, entry, overruled ? std::optional(reason) : std::nullopt, placed});
             }
             return entries;
         },

@@ -65,7 +65,13 @@ public:
     MatchBuilder& add(Entry entry, std::optional<QString> overruled = std::nullopt) {
         const auto number = static_cast<std::uint32_t>(m_entries.size()) + 1;
         const QDateTime time(QDate(2026, 10, 10), QTime(18, 0).addSecs(static_cast<int>(number)), Qt::UTC);
-        m_entries.push_back({EntryNumber(number), time, std::move(entry), std::move(overruled)});
+        m_entries.push_back({EntryNumber(number), time, std::move(entry), std::move(overruled), std::nullopt});
+        return *this;
+    }
+    /// A correction: an entry put in before another, or in its place.
+    MatchBuilder& place(Entry entry, Placed::How how, EntryNumber target, QString reason = {}) {
+        add(std::move(entry));
+        m_entries.back().placed = Placed{how, target, std::move(reason)};
         return *this;
     }
     /// Strikes the newest standing entry.
@@ -102,7 +108,7 @@ private:
 };
 
 /// A term of service in one line, as the sheet would be read aloud: "3 (4) (5) S 7/10 (R)". Ring (), triangle <>,
-/// square [], struck marks between ~, with their note after #.
+/// square [], struck marks between ~, those taken back between x, with their note after #.
 inline QString inWords(const Mark& mark) {
     const QString content = std::visit(
         Overloaded{[](const Awaiting&) { return QStringLiteral(" "); },
@@ -133,6 +139,8 @@ inline QString inWords(const Mark& mark) {
         text = QStringLiteral("[%1]").arg(content);
         break;
     }
+    if (mark.takenBack)
+        text = QStringLiteral("x%1x").arg(text);
     if (mark.struck)
         text = QStringLiteral("~%1~").arg(text);
     return mark.note ? QStringLiteral("%1#%2").arg(text).arg(mark.note) : text;

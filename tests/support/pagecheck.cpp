@@ -40,6 +40,8 @@ Kind kindOf(const Item& item) {
     case ItemRole::Box:
         return Kind::Box;
     case ItemRole::MarkStrike:
+    case ItemRole::MarkCross:
+    case ItemRole::RunningCross:
     case ItemRole::SlotStrike:
     case ItemRole::CounterCross:
     case ItemRole::RunningSlash:

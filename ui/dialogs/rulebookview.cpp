@@ -23,18 +23,26 @@ QLabel* wrapped(const QString& text, const QFont& font) {
     return label;
 }
 
-void addSetting(QGridLayout& grid, int row, const SettingWords& setting) {
-    auto* value = wrapped(setting.value, windowFont(14, QFont::Bold));
-    value->setWordWrap(false);
-    value->setAlignment(Qt::AlignRight | Qt::AlignTop);
-    auto* source = wrapped(setting.source, windowFont(12));
+/// A value that is too long to stand beside its label.
+bool isSentence(const QString& value) {
+    return value.size() > 14;
+}
+
+/// Three rows of the grid: the label with its value beside it, a long value under it, the source.
+void addSetting(QGridLayout& grid, int at, const SettingWords& setting) {
+    const int row = 3 * at;
+    const bool beside = !setting.value.isEmpty() && !isSentence(setting.value);
+    grid.addWidget(wrapped(setting.label, windowFont(14, QFont::Medium)), row, 0, 1, beside ? 1 : 2);
+    if (!setting.value.isEmpty()) {
+        auto* value = wrapped(setting.value, windowFont(14, QFont::Bold));
+        value->setWordWrap(!beside);
+        value->setAlignment(beside ? Qt::AlignRight | Qt::AlignTop : Qt::AlignLeft | Qt::AlignTop);
+        grid.addWidget(value, beside ? row : row + 1, beside ? 1 : 0, 1, beside ? 1 : 2);
+    }
+    auto* source = wrapped(sourceWords(setting), windowFont(12));
     source->setProperty("secondary", true);
     source->setContentsMargins(0, 0, 0, 8);
-    const bool alone = setting.value.isEmpty();
-    grid.addWidget(wrapped(setting.label, windowFont(14, QFont::Medium)), 2 * row, 0, 1, alone ? 2 : 1);
-    if (!alone)
-        grid.addWidget(value, 2 * row, 1);
-    grid.addWidget(source, 2 * row + 1, 0, 1, 2);
+    grid.addWidget(source, row + 2, 0, 1, 2);
 }
 
 } // namespace

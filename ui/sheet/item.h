@@ -38,6 +38,7 @@ enum class ItemRole : std::uint8_t {
     OpeningNumber,
     TermWord, ///< S, Sx with their numbers, T, Tx, P
     MarkStrike,
+    MarkCross, ///< the X over a point taken back
     NoteNumber,
     DoubleBar,
     CellCross,
@@ -63,6 +64,7 @@ enum class ItemRole : std::uint8_t {
     RunningSlash,
     RunningOpponents,
     RunningPenalty,
+    RunningCross,
     CloseOff,
     // in the foot
     RemarkNumber,

@@ -49,6 +49,10 @@ private:
     [[nodiscard]] double centreOf(int total) const { return bottomOf(total) - m_pitch / 2; }
     [[nodiscard]] int last() const { return m_rungs.first + m_rungs.count - 1; }
     void point(Team team, const RunningPoint& point);
+    void mark(const Tag& entry, QPointF centre, const RunningPoint& point, const InkStyle& ink);
+    void wonAgain(Team team, const RunningPoint& point); ///< the small cross of one taken back
+    void square(const Tag& tag, QPointF centre, const InkStyle& ink);
+    void cross(const Tag& tag, QPointF centre, const InkStyle& ink);
     void ring(const Tag& tag, QPointF centre, const InkStyle& ink);
     void slash(const Tag& tag, QPointF centre, const InkStyle& ink);
     void triangle(const Tag& tag, QPointF centre, int total, const InkStyle& ink);
@@ -88,12 +92,21 @@ void LadderPen::rules() {
     m_draft.ruleAcross(line, ladderLeft, ladderRight, ladderBottom, 0.3, soot);
 }
 
+/// Whether the number of a point taken back was won again.
+bool isWonAgain(const std::vector<RunningPoint>& running, const RunningPoint& point) {
+    return point.takenBack && std::ranges::any_of(running, [&point](const RunningPoint& other) {
+               return other.place > point.place && other.total == point.total;
+           });
+}
+
 void LadderPen::rail(Team team) {
     const std::vector<RunningPoint>& running = m_scene.team(team).running;
     for (const RunningPoint& running1 : running)
-        if (running1.total >= m_rungs.first && running1.total <= last())
+        if (running1.total >= m_rungs.first && running1.total <= last() && !isWonAgain(running, running1))
             point(team, running1);
-    const int reached = static_cast<int>(running.size());
+        else if (running1.total >= m_rungs.first && running1.total <= last())
+            wonAgain(team, running1);
+    const int reached = running.empty() ? 0 : std::ranges::max(running, {}, &RunningPoint::total).total;
     const TextStyle unused{std::max(smallestPoints, m_points - 0.6), FontWeight::Regular, label, TextAlign::Centre};
     for (int total = std::max(m_rungs.first, reached + 1); total <= last(); ++total)
         m_draft.textAt(tag(ItemRole::RunningNumber, team), {railCentre(team), centreOf(total)}, QString::number(total),
@@ -104,24 +117,38 @@ void LadderPen::point(Team team, const RunningPoint& point) {
     const InkStyle& ink = styleOfRound(point.round);
     const QPointF centre(railCentre(team), centreOf(point.total));
     const Tag entry = tag(ItemRole::RunningNumber, team).of(point.entry);
-    switch (point.mark) {
-    case RunningMark::Ring:
-        ring(entry.as(ItemRole::RunningMark), centre, ink);
-        number(entry, centre, point.total, ink, m_points);
-        break;
-    case RunningMark::Slash:
-        number(entry, centre, point.total, ink, m_points);
-        slash(entry.as(ItemRole::RunningSlash), centre, ink);
-        break;
-    case RunningMark::Triangle:
-        triangle(entry, centre, point.total, ink);
-        break;
-    }
+    mark(entry, centre, point, ink);
     m_draft.textAt(entry.as(ItemRole::RunningOpponents), {opponentsCentre(team), centre.y()},
                    QString::number(point.opponents), {6.2, FontWeight::Regular, label, TextAlign::Centre});
     if (point.penalty)
         m_draft.textAt(entry.as(ItemRole::RunningPenalty), centre + QPointF(3.35, -m_pitch * 0.22),
                        markLetters(PenaltyLetter()), {6, FontWeight::Bold, ink.colour, TextAlign::Centre});
+    if (point.takenBack)
+        cross(entry.as(ItemRole::RunningCross), centre, ink);
+}
+
+void LadderPen::mark(const Tag& entry, QPointF centre, const RunningPoint& point, const InkStyle& ink) {
+    switch (point.mark) {
+    case RunningMark::Ring:
+        ring(entry.as(ItemRole::RunningMark), centre, ink);
+        return number(entry, centre, point.total, ink, m_points);
+    case RunningMark::Slash:
+        number(entry, centre, point.total, ink, m_points);
+        return slash(entry.as(ItemRole::RunningSlash), centre, ink);
+    case RunningMark::Triangle:
+        return triangle(entry, centre, point.total, ink);
+    case RunningMark::Square:
+        square(entry.as(ItemRole::RunningMark), centre, ink);
+        return number(entry, centre, point.total, ink, m_points);
+    }
+    Q_UNREACHABLE();
+}
+
+void LadderPen::wonAgain(Team team, const RunningPoint& point) {
+    const InkStyle& ink = styleOfRound(point.round);
+    const QPointF place(railCentre(team) - 3.35, centreOf(point.total) - m_pitch * 0.22);
+    m_draft.textAt(tag(ItemRole::RunningCross, team).of(point.entry), place, QStringLiteral("\u00d7"),
+                   {6.5, FontWeight::Bold, ink.colour, TextAlign::Centre});
 }
 
 void LadderPen::number(const Tag& tag, QPointF centre, int total, const InkStyle& ink, double points) {
@@ -133,6 +160,18 @@ void LadderPen::ring(const Tag& tag, QPointF centre, const InkStyle& ink) {
     const double width = (m_pitch > 4.5 ? ringLine : 0.85 * ringLine) * ink.line * diameter / 4.7;
     const double radius = (diameter - width) / 2;
     m_draft.ring(tag, centre, radius, strokeRound(ink, width, radius, dashPitch));
+}
+
+void LadderPen::square(const Tag& tag, QPointF centre, const InkStyle& ink) {
+    const double side = std::min(4.4, m_pitch - 0.3);
+    m_draft.rect(tag, {centre - QPointF(side, side) / 2, QSizeF(side, side)}, {}, {ink.colour, 0.3, {}, false});
+}
+
+void LadderPen::cross(const Tag& tag, QPointF centre, const InkStyle& ink) {
+    const QPointF reach(0.45 * m_pitch, 0.4 * m_pitch);
+    const QPointF mirrored(reach.x(), -reach.y());
+    m_draft.line(tag, centre - reach, centre + reach, {ink.colour, 0.3, {}, true});
+    m_draft.line(tag, centre - mirrored, centre + mirrored, {ink.colour, 0.3, {}, true});
 }
 
 void LadderPen::slash(const Tag& tag, QPointF centre, const InkStyle& ink) {

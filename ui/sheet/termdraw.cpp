@@ -42,6 +42,7 @@ private:
     }
     [[nodiscard]] double pitch() const { return dashPitch * m_size.line; }
 
+    void cross(const Tag& tag, const Spot& spot);
     void ring(const Tag& tag, const Spot& spot, const QString& words);
     void triangle(const Tag& tag, const Spot& spot, const QString& words);
     void square(const Tag& tag, const Spot& spot, const QString& words);
@@ -85,8 +86,19 @@ void TermPen::write(const PlacedMark& placed, int lines) {
     if (mark.mark->struck)
         drawStrike(m_draft, tag.as(ItemRole::MarkStrike), spot.left - 0.4, spot.right + 0.4, spot.centre,
                    0.2 * m_size.ring, 0.3, m_ink.colour);
+    if (mark.mark->takenBack)
+        cross(tag.as(ItemRole::MarkCross), spot);
     if (mark.note)
         note(tag.as(ItemRole::NoteNumber), spot, mark.note);
+}
+
+/// Two strokes through the corners of the mark, which stays legible.
+void TermPen::cross(const Tag& tag, const Spot& spot) {
+    const QPointF reach(0.46 * m_size.ring, 0.46 * m_size.ring);
+    const QPointF mirrored(reach.x(), -reach.y());
+    const Stroke stroke{m_ink.colour, 0.3, {}, true};
+    m_draft.line(tag, spot.middle() - reach, spot.middle() + reach, stroke);
+    m_draft.line(tag, spot.middle() - mirrored, spot.middle() + mirrored, stroke);
 }
 
 void TermPen::content(const Tag& tag, QPointF middle, const QString& words, double room, double points) {

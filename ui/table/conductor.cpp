@@ -99,6 +99,8 @@ void Conductor::performStep() {
         return askSetEnd();
     case Step::CloseMatch:
         return askMatchClosed();
+    case Step::Resume:
+        return attempt(Resumed{});
     case Step::Print:
         return print();
     }

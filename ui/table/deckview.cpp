@@ -23,6 +23,7 @@ AreaCall callFor(const MatchState& state, Team team) {
         const PerTeam<int> won = setsWon(state);
         return won[team] > won[opponentsOf(team)] ? AreaCall::WinsTheMatch : AreaCall::None;
     }
+    case Phase::Suspended:
     case Phase::NotOpened:
         break;
     }
@@ -52,6 +53,15 @@ bool standsOnCourt(const SetState& set, Team team) {
     return set.servesFirst && onCourt(set.teams[team], Slot(1)).isValid();
 }
 
+/// The libero in the place of a slot's player: on court, or to serve for her.
+std::optional<ShirtNumber> liberoIn(const SetState& set, Team team, Slot slot) {
+    const TeamInSet& own = set.teams[team];
+    if (own.libero && own.libero->slot == slot)
+        return own.libero->libero;
+    const bool serves = set.serving == team && slot == own.nextServer && !set.winner;
+    return serves ? liberoAtServe(set) : std::nullopt;
+}
+
 void addPlayers(std::vector<CourtPlayer>& players, const MatchState& state, Team team) {
     const SetState& set = state.set();
     const TeamInSet& own = set.teams[team];
@@ -59,8 +69,8 @@ void addPlayers(std::vector<CourtPlayer>& players, const MatchState& state, Team
     for (const Slot slot : allSlots) {
         CourtPlayer player{team, sideOf(state, team), positionOf(set, team, slot), onCourt(own, slot)};
         player.server = set.serving == team && slot == own.nextServer && !set.winner;
-        if (player.server && own.liberoServing) {
-            player.number = *own.liberoServing;
+        if (const std::optional<ShirtNumber> libero = liberoIn(set, team, slot)) {
+            player.number = *libero;
             player.libero = true;
         }
         player.captain = captain == player.number;
@@ -79,7 +89,7 @@ ServingView servingOf(const MatchState& state) {
     view.number = serverOf(set);
     view.slot = servingSlot(set, team);
     view.captain = captainOf(state, own, team) == view.number;
-    if (own.liberoServing)
+    if (liberoAtServe(set))
         view.replaced = onCourt(own, view.slot);
     view.rally = set.rallies + 1;
     view.contacted = set.contacted;

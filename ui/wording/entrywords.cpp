@@ -4,6 +4,7 @@
 
 #include "ui/wording/fill.h"
 #include "ui/wording/names.h"
+#include "ui/wording/sanctionwords.h"
 
 #include <QCoreApplication>
 
@@ -32,17 +33,33 @@ public:
     EntryWords operator()(const Roster& roster) const { return of(roster.team, Table::tr("roster")); }
     EntryWords operator()(const Officials&) const { return plain(Table::tr("officials")); }
     EntryWords operator()(const MatchClosed&) const { return plain(Table::tr("match closed")); }
+    EntryWords operator()(const Forfeit& forfeit) const;
+    EntryWords operator()(const Suspended&) const { return plain(Table::tr("play suspended")); }
+    EntryWords operator()(const Resumed&) const { return plain(Table::tr("play resumed")); }
     EntryWords operator()(const Toss& toss) const;
     EntryWords operator()(const LineUp& lineUp) const { return of(lineUp.team, Table::tr("line-up")); }
     EntryWords operator()(const SetStarted& started) const;
     EntryWords operator()(const SetEnded& ended) const;
+    EntryWords operator()(const SidesChanged&) const { return plain(Table::tr("sides changed")); }
     EntryWords operator()(const ServeContacted&) const;
     EntryWords operator()(const RallyWon& rally) const;
     EntryWords operator()(const Replay& replay) const;
     EntryWords operator()(const NoServe&) const;
+    EntryWords operator()(const ServerSeen& seen) const;
+    EntryWords operator()(const WrongServer& ruling) const;
     EntryWords operator()(const Substitution& substitution) const;
+    EntryWords operator()(const PlaceVacated& vacated) const;
     EntryWords operator()(const TimeOut& timeOut) const;
     EntryWords operator()(const LiberoServe& serve) const;
+    EntryWords operator()(const LiberoIn& in) const;
+    EntryWords operator()(const LiberoOut& out) const;
+    EntryWords operator()(const LiberoExchange& exchange) const;
+    EntryWords operator()(const LiberoRedesignated& redesignated) const;
+    EntryWords operator()(const CaptainNamed& named) const;
+    EntryWords operator()(const Sanction& sanction) const;
+    EntryWords operator()(const DelaySanction& sanction) const;
+    EntryWords operator()(const ImproperRequest& request) const;
+    EntryWords operator()(const SheetCompared& compared) const;
     EntryWords operator()(const PenaltyPoint& penalty) const { return point(penalty.to, Table::tr("penalty")); }
     EntryWords operator()(const Remark& remark) const;
     EntryWords operator()(const Strike&) const { return {}; }
@@ -104,6 +121,64 @@ EntryWords Words::operator()(const LiberoServe& serve) const {
     const QString pattern =
         serve.serving == LiberoServing::Begins ? Table::tr("libero %1 serves") : Table::tr("libero %1 serves no more");
     return of(serve.team, fill(pattern, {number(serve.libero.value)}));
+}
+
+EntryWords Words::operator()(const Forfeit& forfeit) const {
+    return of(forfeit.by,
+              forfeit.reach == Scope::Set ? Table::tr("forfeits the set") : Table::tr("forfeits the match"));
+}
+
+EntryWords Words::operator()(const ServerSeen& seen) const {
+    return of(m_before.set().serving, fill(Table::tr("%1 at the service line"), {number(seen.number.value)}));
+}
+
+EntryWords Words::operator()(const WrongServer& ruling) const {
+    return of(ruling.team, fill(Table::tr("wrong server %1"), {number(ruling.served.value)}));
+}
+
+EntryWords Words::operator()(const PlaceVacated& vacated) const {
+    return of(vacated.team, fill(Table::tr("%1 leaves, place vacant"), {number(vacated.out.value)}));
+}
+
+EntryWords Words::operator()(const LiberoIn& in) const {
+    return of(in.team, fill(Table::tr("libero %1 in for %2"), {number(in.libero.value), number(in.replaced.value)}));
+}
+
+EntryWords Words::operator()(const LiberoOut& out) const {
+    return of(out.team, fill(Table::tr("libero %1 out"), {number(out.libero.value)}));
+}
+
+EntryWords Words::operator()(const LiberoExchange& exchange) const {
+    return of(exchange.team,
+              fill(Table::tr("libero %1 for libero %2"), {number(exchange.in.value), number(exchange.out.value)}));
+}
+
+EntryWords Words::operator()(const LiberoRedesignated& redesignated) const {
+    if (!redesignated.libero)
+        return of(redesignated.team, fill(Table::tr("libero %1 cannot play on"), {number(redesignated.former.value)}));
+    return of(redesignated.team, fill(Table::tr("%1 is libero in place of %2"),
+                                      {number(redesignated.libero->value), number(redesignated.former.value)}));
+}
+
+EntryWords Words::operator()(const CaptainNamed& named) const {
+    return of(named.team, fill(Table::tr("captain %1"), {number(named.captain.value)}));
+}
+
+EntryWords Words::operator()(const Sanction& sanction) const {
+    return of(sanction.team, fill(Table::tr("%1, %2"), {levelWords(sanction.level), memberWords(sanction.who)}));
+}
+
+EntryWords Words::operator()(const DelaySanction& sanction) const {
+    return of(sanction.team, delayWords(sanction.level));
+}
+
+EntryWords Words::operator()(const ImproperRequest& request) const {
+    return of(request.team, Table::tr("improper request"));
+}
+
+EntryWords Words::operator()(const SheetCompared& compared) const {
+    return plain(compared.differs.isEmpty() ? Table::tr("compared: agrees")
+                                            : fill(Table::tr("compared: %1"), {compared.differs}));
 }
 
 EntryWords Words::operator()(const Remark& remark) const {

@@ -26,6 +26,8 @@ QString refusal(FindingKind kind) {
     case MatchIsClosed:         return Say::tr("The match is closed: undo the closing to record more.");
     case MatchAlreadyWon:       return Say::tr("The match is won: close it, or undo the end of the last set.");
     case MatchNotWon:           return Say::tr("The match is not won yet: play on, or record the end of the set that decides it.");
+    case MatchIsSuspended:      return Say::tr("Play is suspended: resume it first.");
+    case NotSuspended:          return Say::tr("Play has not been suspended: there is nothing to resume.");
     case SetNotStarted:         return Say::tr("The set has not started: record its start first.");
     case SetAlreadyStarted:     return Say::tr("The set has started, and its toss and line-ups are settled: undo the start to change them.");
     case SetAlreadyWon:         return Say::tr("The set is won: record its end, or undo the last point.");
@@ -75,6 +77,7 @@ QString objection(FindingKind kind) {
     case ReServeLimit:          return Say::tr("This is re-serve %5 in this term of %2, and the limit is %6: the rally is lost, record no serve.");
 
     case MatchNotOpened: case MatchAlreadyOpened: case MatchIsClosed:    case MatchAlreadyWon:       case MatchNotWon:
+    case MatchIsSuspended: case NotSuspended:
     case SetNotStarted:  case SetAlreadyStarted:  case SetAlreadyWon:    case SetNotWon:             case TossMissing:
     case LineUpMissing:  case RallyUndecided:     case NotOnCourt:       case ServeAlreadyContacted: case NoSuchEntry:
     case CannotBeStruck: case BestOfImpossible:   case NumberImpossible: case LiberoNotServing:      case NotServing:

@@ -86,6 +86,8 @@ NextStep nextStep(const MatchState& state) {
         return {Step::EndSet, {}};
     case Phase::MatchWon:
         return {Step::CloseMatch, {}};
+    case Phase::Suspended:
+        return {Step::Resume, {}};
     case Phase::MatchClosed:
         return {Step::Print, {}};
     }
@@ -110,6 +112,9 @@ StepWords wordsFor(const NextStep& next, const MatchState& state) {
         return endWords(state);
     case Step::CloseMatch:
         return closeWords(state);
+    case Step::Resume:
+        return {Table::tr("Play is suspended"), Table::tr("Go on when the first referee resumes play."),
+                Table::tr("Resume play")};
     case Step::Print:
         return {Table::tr("The match is closed"), Table::tr("The record is complete. Print it for the signatures."),
                 Table::tr("Print…")};

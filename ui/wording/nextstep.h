@@ -21,7 +21,8 @@ enum class Step : std::uint8_t {
     Decide, ///< the rally's result is awaited
     EndSet, ///< the second referee's confirmation is awaited
     CloseMatch,
-    Print, ///< nothing is left to record
+    Resume, ///< play is broken off
+    Print,  ///< nothing is left to record
 };
 
 struct NextStep {

@@ -4,6 +4,7 @@
 
 #include "ui/wording/fill.h"
 #include "ui/wording/names.h"
+#include "ui/wording/sanctionwords.h"
 
 #include <QCoreApplication>
 
@@ -37,6 +38,59 @@ public:
     QString operator()(const Roster& roster) const { return fill(Sheet::tr("%1 roster"), {code(roster.team)}); }
     QString operator()(const Officials&) const { return Sheet::tr("List of officials"); }
     QString operator()(const MatchClosed&) const { return Sheet::tr("Closing of the match"); }
+    QString operator()(const Forfeit& forfeit) const {
+        return fill(forfeit.reach == Scope::Set ? Sheet::tr("%1 forfeits the set") : Sheet::tr("%1 forfeits the match"),
+                    {code(forfeit.by)});
+    }
+    QString operator()(const Suspended&) const { return Sheet::tr("Play suspended"); }
+    QString operator()(const Resumed& resumed) const {
+        return resumed.goOn == GoOn::AsItStood ? Sheet::tr("Play resumed as it stood")
+                                               : Sheet::tr("Set cancelled, to be played again");
+    }
+    QString operator()(const SidesChanged&) const { return Sheet::tr("Sides changed"); }
+    QString operator()(const ServerSeen& seen) const {
+        return fill(Sheet::tr("%1 at the service line"), {number(seen.number.value)});
+    }
+    QString operator()(const WrongServer& ruling) const {
+        return fill(Sheet::tr("%1 wrong server %2"), {code(ruling.team), number(ruling.served.value)});
+    }
+    QString operator()(const PlaceVacated& vacated) const {
+        return fill(Sheet::tr("%1 plays on without %2, place vacant"), {code(vacated.team), number(vacated.out.value)});
+    }
+    QString operator()(const LiberoIn& in) const {
+        return fill(Sheet::tr("%1 libero %2 in for %3"),
+                    {code(in.team), number(in.libero.value), number(in.replaced.value)});
+    }
+    QString operator()(const LiberoOut& out) const {
+        return fill(Sheet::tr("%1 libero %2 out"), {code(out.team), number(out.libero.value)});
+    }
+    QString operator()(const LiberoExchange& exchange) const {
+        return fill(Sheet::tr("%1 libero %2 for libero %3"),
+                    {code(exchange.team), number(exchange.in.value), number(exchange.out.value)});
+    }
+    QString operator()(const LiberoRedesignated& redesignated) const {
+        if (!redesignated.libero)
+            return fill(Sheet::tr("%1 libero %2 cannot play on"),
+                        {code(redesignated.team), number(redesignated.former.value)});
+        return fill(Sheet::tr("%1 libero is %2 in place of %3"),
+                    {code(redesignated.team), number(redesignated.libero->value), number(redesignated.former.value)});
+    }
+    QString operator()(const CaptainNamed& named) const {
+        return fill(Sheet::tr("%1 captain is %2"), {code(named.team), number(named.captain.value)});
+    }
+    QString operator()(const Sanction& sanction) const {
+        return fill(Sheet::tr("%1 %2, %3"),
+                    {code(sanction.team), levelWords(sanction.level), memberWords(sanction.who)});
+    }
+    QString operator()(const DelaySanction& sanction) const {
+        return fill(QStringLiteral("%1 %2"), {code(sanction.team), delayWords(sanction.level)});
+    }
+    QString operator()(const ImproperRequest& request) const {
+        return fill(Sheet::tr("%1 improper request"), {code(request.team)});
+    }
+    QString operator()(const SheetCompared& compared) const {
+        return fill(Sheet::tr("Compared with the scoreboard: %1"), {compared.differs});
+    }
     QString operator()(const Toss&) const { return Sheet::tr("Toss"); }
     QString operator()(const LineUp& lineUp) const { return fill(Sheet::tr("%1 line-up"), {code(lineUp.team)}); }
     QString operator()(const SetStarted&) const { return Sheet::tr("Start of the set"); }
@@ -48,7 +102,9 @@ public:
     }
     QString operator()(const NoServe&) const { return Sheet::tr("Rally lost without a serve"); }
     QString operator()(const Substitution& s) const {
-        return fill(Sheet::tr("%1 substitution %2 for %3"), {code(s.team), number(s.in.value), number(s.out.value)});
+        return fill(s.kind == SubstitutionKind::Exceptional ? Sheet::tr("%1 exceptional substitution %2 for %3")
+                                                            : Sheet::tr("%1 substitution %2 for %3"),
+                    {code(s.team), number(s.in.value), number(s.out.value)});
     }
     QString operator()(const TimeOut& timeOut) const { return fill(Sheet::tr("%1 time-out"), {code(timeOut.team)}); }
     QString operator()(const LiberoServe& serve) const {
@@ -85,6 +141,16 @@ QString atScore(const PerTeam<int>& score, const QString& words) {
     return fill(Sheet::tr("At %1–%2: %3"), {number(score.home), number(score.visitors), words});
 }
 
+/// The reason an entry carries, if it has one.
+struct ReasonOf {
+    QString operator()(const auto& entry) const {
+        if constexpr (requires { entry.reason; })
+            return entry.reason;
+        else
+            return {};
+    }
+};
+
 class Say {
 public:
     explicit Say(const PerTeam<TeamName>& teams) : m_teams(teams) {}
@@ -104,6 +170,25 @@ public:
     }
     QString operator()(const PenaltyNote& note) const {
         return withReason(atScore(note.score, What(m_teams)(note.point)), note.point.reason);
+    }
+    QString operator()(const PutInNote& note) const {
+        const QString put = fill(Sheet::tr("%1 put in later"), {std::visit(What(m_teams), note.recorded.entry)});
+        const QString words = note.rally > 0 ? fill(Sheet::tr("Rally %1: %2"), {number(note.rally), put}) : put;
+        return withReason(words, note.recorded.placed ? note.recorded.placed->reason : QString());
+    }
+    QString operator()(const WrongServerNote& note) const {
+        const QString team = codeOf(m_teams, note.ruling.team);
+        const QString served = number(note.ruling.served.value);
+        const QString who = note.right.isValid() ? fill(Sheet::tr("%1 wrong server, %2 for %3"),
+                                                        {team, served, number(note.right.value)})
+                                                 : fill(Sheet::tr("%1 wrong server, %2"), {team, served});
+        const QString words =
+            note.takenBack > 0 ? fill(Sheet::tr("%1; points taken back: %2"), {who, number(note.takenBack)}) : who;
+        return stopped(atScore(note.score, words));
+    }
+    QString operator()(const EventNote& note) const {
+        const QString what = std::visit(What(m_teams), note.recorded.entry);
+        return withReason(atScore(note.score, what), std::visit(ReasonOf{}, note.recorded.entry));
     }
     QString operator()(const WrittenNote& note) const { return stopped(atScore(note.score, note.text.trimmed())); }
 

@@ -11,15 +11,19 @@
 namespace setfolio {
 
 struct SettingWords {
-    QString key;    ///< as in the file: "substitution-limit"
-    QString label;  ///< "Substitutions, a team in a set"
-    QString value;  ///< "18"; empty for a rule that has no value, only a source
-    QString source; ///< empty when none is given
+    QString key;       ///< as in the file: "substitution-limit"
+    QString label;     ///< "Substitutions, a team in a set"
+    QString value;     ///< "18"; empty for a rule that has no value, only a source
+    QString source;    ///< empty when none is given
+    bool open = false; ///< it differs between leagues, or is not published
     bool operator==(const SettingWords&) const = default;
 };
 
 /// All settings in the order of the file, then the rules that have no value.
 [[nodiscard]] std::vector<SettingWords> wordsFor(const Rulebook& rulebook);
+
+/// Where it comes from, and of what is open that it be looked up; empty when no source is given.
+[[nodiscard]] QString sourceWords(const SettingWords& setting);
 
 /// "High school (NFHS), 2026-27"
 [[nodiscard]] QString titleOf(const Rulebook& rulebook);

@@ -46,15 +46,33 @@ inline std::vector<Entry> everyKind() {
             SetStarted{QTime(18, 40)},
             ServeContacted{},
             RallyWon{Home},
+            ServerSeen{n(10)},
+            WrongServer{Home, n(10), EntryNumber(9)},
             Replay{Again::ReServe},
             NoServe{},
             Substitution{Visitors, n(33), n(5)},
+            Substitution{Home, n(30), n(1), SubstitutionKind::Exceptional},
+            PlaceVacated{Visitors, n(33), u"hurt"_qs},
             TimeOut{Home},
+            CaptainNamed{Home, n(12)},
+            SheetCompared{u"scoreboard one behind"_qs},
+            LiberoIn{Visitors, n(3), n(8)},
+            LiberoExchange{Visitors, n(6), n(3)},
+            LiberoOut{Visitors, n(6)},
+            LiberoRedesignated{Visitors, n(3), n(17), u"ill"_qs},
+            Sanction{Visitors, n(14), SanctionLevel::Warning, u"words"_qs},
+            Sanction{Home, BenchRole::AssistantCoach, SanctionLevel::Penalty, {}},
+            DelaySanction{Home, DelayLevel::Warning, u"shoe"_qs},
+            ImproperRequest{Visitors, u"third time-out"_qs},
+            SidesChanged{},
+            Suspended{u"lights out"_qs},
+            Resumed{GoOn::SetAgain},
             LiberoServe{Visitors, n(3), LiberoServing::Begins},
             PenaltyPoint{Home, u"delay, second time"_qs},
             Remark{u"net lowered by 2 cm:\n\"as agreed\" \u2014 \u00c5sa \U0001D11E"_qs},
             Strike{EntryNumber(9), u"ball was out"_qs},
             SetEnded{QTime(19, 2)},
+            Forfeit{Visitors, ForfeitKind::Incomplete, Scope::Set, u"five players"_qs},
             MatchClosed{}};
 }
 
@@ -67,8 +85,10 @@ inline std::vector<Recorded> recorded(const std::vector<Entry>& entries) {
     std::vector<Recorded> list;
     for (const Entry& entry : entries) {
         const auto number = static_cast<std::uint32_t>(list.size() + 1);
-        list.push_back({EntryNumber(number), noon(number * 1007), entry, std::nullopt});
+        list.push_back({EntryNumber(number), noon(number * 1007), entry, std::nullopt, std::nullopt});
     }
+    if (list.size() > 20)
+        list[20].placed = {Placed::How::Before, EntryNumber(12), u"seen late"_qs};
     if (list.size() > 1)
         list.back().overruled = u"the referee's word"_qs;
     return list;

@@ -51,8 +51,8 @@ void TestEntryList::aListHoldsWhatItsLinesSay() {
 )");
     QVERIFY(list.has_value());
     QCOMPARE(list->size(), std::size_t{2});
-    QVERIFY((list->at(0) == RecordMembers{std::nullopt, std::nullopt, ServeContacted{}}));
-    QVERIFY((list->at(1) == RecordMembers{noon(), u"seen by R2"_qs, RallyWon{Team::Visitors}}));
+    QVERIFY((list->at(0) == RecordMembers{std::nullopt, std::nullopt, std::nullopt, ServeContacted{}}));
+    QVERIFY((list->at(1) == RecordMembers{noon(), u"seen by R2"_qs, std::nullopt, RallyWon{Team::Visitors}}));
 }
 
 void TestEntryList::everyKindCanStandInAList() {

@@ -104,7 +104,7 @@ void TestLedger::anEntryStandsInTheFileWhenItsNumberIsGiven() {
 void TestLedger::theFileIsByteForByteWhatTheEntriesGive() {
     auto ledger = Ledger::create(m_path);
     for (const Recorded& entry : recorded(everyKind()))
-        QVERIFY(ledger->append(entry.entry, entry.time, entry.overruled).has_value());
+        QVERIFY(ledger->append(entry.entry, entry.time, entry.overruled, entry.placed).has_value());
     QCOMPARE(contentOf(m_path), everyKindBytes());
 }
 
@@ -115,7 +115,7 @@ void TestLedger::aLedgerOpenedAgainGoesOnWhereItEnded() {
         QVERIFY(ledger.has_value());
         QVERIFY(!ledger->isReadOnly());
         QCOMPARE(ledger->entries().size(), i);
-        QVERIFY(ledger->append(all[i].entry, all[i].time, all[i].overruled).has_value());
+        QVERIFY(ledger->append(all[i].entry, all[i].time, all[i].overruled, all[i].placed).has_value());
     }
     QCOMPARE(contentOf(m_path), everyKindBytes());
 }
@@ -187,7 +187,7 @@ void TestLedger::aTornTailIsMovedAsideAndTheLedgerGoesOn() {
         QCOMPARE(contentOf(m_path), lines[0] + lines[1] + lines[2]);
         const auto all = recorded(everyKind());
         for (std::size_t i = 3; i < all.size(); ++i)
-            QVERIFY(ledger->append(all[i].entry, all[i].time, all[i].overruled).has_value());
+            QVERIFY(ledger->append(all[i].entry, all[i].time, all[i].overruled, all[i].placed).has_value());
     }
     QCOMPARE(contentOf(m_path), everyKindBytes());
     QVERIFY(!Ledger::open(m_path, Access::ReadWrite)->torn().has_value());
@@ -233,9 +233,9 @@ void TestLedger::theGoodPartOfADamagedLedgerCanBeSavedAsACopy() {
     damaged.replace("ball was out", "ball was in ");
     setContent(m_path, damaged);
     const QString copy = inFolder("copy.setfolio");
-    QCOMPARE(saveGoodPart(m_path, copy).value(), 16);
+    QCOMPARE(saveGoodPart(m_path, copy).value(), 33);
     QCOMPARE(contentOf(m_path), damaged);
-    QCOMPARE(contentOf(copy), joined({lines.begin(), lines.begin() + 16}));
+    QCOMPARE(contentOf(copy), joined({lines.begin(), lines.begin() + 33}));
     QVERIFY(Ledger::open(copy, Access::ReadWrite)->append(NoServe{}, noon()).has_value());
 }
 

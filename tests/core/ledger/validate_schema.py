@@ -95,6 +95,10 @@ def bad_entries():
     required = {"match-opened": "best-of teams rulebook", "roster": "team players", "officials": "officials",
                 "toss": "serves-first left", "line-up": "team positions", "rally-won": "by",
                 "substitution": "team in out", "time-out": "team", "libero-serve": "team libero",
+                "forfeit": "by how", "server-seen": "number", "wrong-server": "team served",
+                "place-vacated": "team out", "captain-named": "team captain", "libero-in": "team libero replaced",
+                "libero-out": "team libero", "libero-exchange": "team in out", "libero-redesignated": "team former",
+                "sanction": "team level", "delay-sanction": "team level", "improper-request": "team",
                 "penalty-point": "to", "remark": "text", "strike": "entry"}
     for kind, members in required.items():
         for member in members.split():

@@ -177,15 +177,142 @@ private Q_SLOTS:
         QVERIFY(!newestUndone(match.entries()));
     }
 
+    void aPointGivenBeforeTheSetComesWithItsStart() {
+        MatchBuilder match;
+        match.open().add(DelaySanction{Team::Home, DelayLevel::Penalty, {}});
+        QCOMPARE(match.state().pointsDue, std::vector<Team>{Team::Visitors});
+        match.toss(Team::Home)
+            .lineUp(Team::Home, {1, 2, 3, 4, 5, 6})
+            .lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16})
+            .start();
+        const SetState set = match.state().set();
+        QCOMPARE(set.teams.visitors.points, 1);
+        QCOMPARE(set.serving, Team::Visitors);
+        QCOMPARE(serverOf(set), ShirtNumber(12));
+        QVERIFY(match.state().pointsDue.empty());
+        QCOMPARE(inWords(match.set().teams.home), QStringLiteral("I: [R]"));
+        QCOMPARE(inWords(match.set().teams.visitors), QStringLiteral("I: P 1"));
+    }
+
+    // FIVB Official Volleyball Rules 2025-2028, 7.7.2: the points since the fault go, the opponents' stand, and a point
+    // and the serve besides.
+    void aWrongServersPointsAreTakenBack() {
+        MatchBuilder match;
+        match.started().play("hhhhhvvvvh"); // 5-0, 5-4, then home serves at 6-4
+        match.play("h");
+        const EntryNumber first = match.last();
+        match.play("hhs").add(WrongServer{Team::Home, ShirtNumber(6), first});
+        const SetState set = match.state().set();
+        QCOMPARE(set.teams.home.points, 6);
+        QCOMPARE(set.teams.visitors.points, 5);
+        QCOMPARE(set.serving, Team::Visitors);
+        QVERIFY(!set.contacted);
+        const TeamRecord home = match.set().teams.home;
+        QCOMPARE(inWords(home.terms.back()), QStringLiteral("6 x(7)x#1 x(8)x#1 x(9)x#1 x( )x#1 [R]#1"));
+        QCOMPARE(match.set().teams.visitors.running.back().total, 5);
+    }
+
+    // FIVB Official Volleyball Rules 2025-2028, 7.7.1.1: one point only, whoever won the rally.
+    void aWrongServerWhoseRallyIsLostCostsNoSecondPoint() {
+        MatchBuilder match;
+        match.started().play("hhhv").add(WrongServer{Team::Home, ShirtNumber(6), std::nullopt});
+        QCOMPARE(match.state().set().teams.visitors.points, 1);
+        QCOMPARE(match.state().set().serving, Team::Visitors);
+    }
+
+    void anEntryPutInBeforeAnotherStandsThere() {
+        MatchBuilder match;
+        match.started().play("hv");
+        const EntryNumber lost = match.last();
+        match.place(RallyWon{Team::Home}, Placed::How::Before, lost, QStringLiteral("missed"));
+        QCOMPARE(match.state().set().teams.home.points, 2);
+        QCOMPARE(match.state().set().teams.visitors.points, 1);
+        QCOMPARE(inWords(match.set().teams.home), QStringLiteral("I: (1) (2)#1 (R)"));
+        match.undo();
+        QCOMPARE(inWords(match.set().teams.home), QStringLiteral("I: (1) ~(2)~#1 (R)"));
+        QCOMPARE(match.state().set().teams.home.points, 1);
+    }
+
+    void anEntrySetInThePlaceOfAnotherStrikesIt() {
+        MatchBuilder match;
+        match.started().play("hh");
+        const EntryNumber second = match.last();
+        match.play("v").place(RallyWon{Team::Visitors}, Placed::How::InsteadOf, second, QStringLiteral("ball out"));
+        QCOMPARE(match.state().set().teams.home.points, 1);
+        QCOMPARE(match.state().set().teams.visitors.points, 2);
+        QCOMPARE(inWords(match.set().teams.home), QStringLiteral("I: (1) ~(2)~#1 (R)"));
+        match.undo();
+        QCOMPARE(match.state().set().teams.home.points, 2);
+        QCOMPARE(match.state().set().teams.visitors.points, 1);
+    }
+
+    void aVacantPlaceHasNoServer() {
+        MatchBuilder match;
+        match.started().add(PlaceVacated{Team::Home, ShirtNumber(1), {}});
+        QVERIFY(isVacant(match.state().set().teams.home, Slot(1)));
+        QVERIFY(!serverOf(match.state().set()).isValid());
+        match.substitute(Team::Home, 7, 1);
+        QCOMPARE(serverOf(match.state().set()), ShirtNumber(7));
+    }
+
+    void aLiberoOnCourtServesInThePlaceSheTook() {
+        MatchBuilder match;
+        match.started().add(LiberoIn{Team::Home, ShirtNumber(9), ShirtNumber(1)});
+        QCOMPARE(serverOf(match.state().set()), ShirtNumber(9));
+        match.play("h");
+        QCOMPARE(match.state().set().teams.home.liberoSlot, Slot(1));
+        QCOMPARE(inWords(match.set().teams.home), QStringLiteral("I: <1>"));
+        match.add(LiberoOut{Team::Home, ShirtNumber(9)}).play("h");
+        QCOMPARE(inWords(match.set().teams.home), QStringLiteral("I: <1> (2)"));
+    }
+
+    // FIVB Official Volleyball Rules 2025-2028, 6.4.3: an incomplete team keeps its points and sets.
+    void anIncompleteTeamKeepsItsPoints() {
+        MatchBuilder match;
+        match.open(3)
+            .toss(Team::Home)
+            .lineUp(Team::Home, {1, 2, 3, 4, 5, 6})
+            .lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16});
+        match.start().play("hhhv").add(Forfeit{Team::Visitors, ForfeitKind::Incomplete, Scope::Match, {}});
+        const MatchState state = match.state();
+        QCOMPARE(phaseOf(state), Phase::MatchWon);
+        QCOMPARE(setsWon(state), (PerTeam<int>{2, 0}));
+        QCOMPARE(setScores(state), (std::vector<PerTeam<int>>{{25, 1}, {25, 0}}));
+    }
+
+    // FIVB Official Volleyball Rules 2025-2028, 6.4.1: 0-3, 0-25 in each set.
+    void aDefaultIsLostToNothing() {
+        MatchBuilder match;
+        match.open(5).add(Forfeit{Team::Home, ForfeitKind::Default, Scope::Match, {}});
+        QCOMPARE(setsWon(match.state()), (PerTeam<int>{0, 3}));
+        QCOMPARE(setScores(match.state()), (std::vector<PerTeam<int>>{{0, 25}, {0, 25}, {0, 25}}));
+    }
+
+    // FIVB Official Volleyball Rules 2025-2028, 17.3.
+    void anInterruptedSetMayBePlayedAgain() {
+        MatchBuilder match;
+        match.started().play("hhv").add(Suspended{}).add(Resumed{GoOn::SetAgain});
+        QCOMPARE(match.state().sets.size(), std::size_t(2));
+        QCOMPARE(match.state().set().number, 1);
+        QCOMPARE(match.state().set().teams.home.points, 0);
+        QCOMPARE(onCourt(match.state().set().teams.visitors, Slot(1)), ShirtNumber(12));
+        match.start().play("v");
+        const MatchRecord record = match.record();
+        QCOMPARE(record.sets.size(), std::size_t(2));
+        QVERIFY(record.sets[0].cancelled);
+        QCOMPARE(record.sets[1].number, 1);
+        QCOMPARE(record.sets[1].score, (PerTeam<int>{0, 1}));
+    }
+
     void entriesThatMeanNothingHereLeaveTheStateAsItWas() {
         MatchBuilder match;
         match.open();
         const MatchState before = match.state();
         for (const Entry& entry :
              std::vector<Entry>{ServeContacted{}, RallyWon{Team::Home}, Replay{}, NoServe{}, TimeOut{Team::Home},
-                                SetStarted{}, SetEnded{}, MatchClosed{}, PenaltyPoint{Team::Home, {}},
+                                SetStarted{}, SetEnded{}, MatchClosed{}, SidesChanged{}, Resumed{},
                                 Substitution{Team::Home, ShirtNumber(7), ShirtNumber(1)}}) {
-            MatchState after = apply(before, {EntryNumber(2), {}, entry, {}});
+            MatchState after = apply(before, {EntryNumber(2), {}, entry, {}, {}});
             after.last = before.last;
             QCOMPARE(after, before);
         }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/record/exportjson.h"
 #include "core/rules/rulebooksettings.h"
+#include "core/rules/settingwords.h"
 #include "tests/support/randommatch.h"
 
 #include <QFile>
@@ -76,6 +77,9 @@ private Q_SLOTS:
     void theSchemaRefusesWhatIsNotAnExport();
     void theRunningScoreOfRandomSetsRebuildsTheScore();
     void theRulebookSchemaHasTheSettingsOfTheProgram();
+    void theRulebookSchemaAllowsThePublishedOnes();
+    void theRulebookSchemaRefuses_data();
+    void theRulebookSchemaRefuses();
 };
 
 void TestExportJson::theHeadingIsThatOfTheMatch() {
@@ -216,22 +220,64 @@ void TestExportJson::theRulebookSchemaHasTheSettingsOfTheProgram() {
     const QJsonObject schema = QJsonDocument::fromJson(file.readAll()).object();
     const QJsonObject known = schema.value(u"properties")[u"settings"][u"properties"].toObject();
     QCOMPARE(static_cast<std::size_t>(known.size()), rulebookSettings().size());
+    const QJsonValue any = schema.value(u"$defs");
     const auto rangeIs = [](const QJsonValue& value, const auto& setting) {
         return value[u"minimum"].toInt(-1) == setting.lowest && value[u"maximum"].toInt(-1) == setting.highest;
     };
+    const auto wordsAre = [](const QJsonValue& value, std::span<const char* const> words) {
+        QJsonArray all;
+        for (const char* word : words)
+            all.append(QLatin1String(word));
+        return value[u"enum"].toArray() == all;
+    };
+    QVERIFY(wordsAre(any[u"signers"][u"items"], wordsOf<Signer>));
+    QVERIFY(wordsAre(any[u"ladder"][u"items"][u"properties"][u"level"], wordsOf<SanctionLevel>));
+    QVERIFY(wordsAre(any[u"ladder"][u"items"][u"properties"][u"cards"], wordsOf<CardsShown>));
     for (const Setting& setting : rulebookSettings()) {
         const QJsonValue value = known.value(QLatin1String(setting.key))[u"properties"][u"value"];
-        const bool same = std::visit(
-            Overloaded{[&](const NumberSetting& number) { return rangeIs(value, number); },
-                       [&](const OptionalSetting& number) { return rangeIs(value, number); },
-                       [&](const ListSetting& list) { return rangeIs(value[u"items"], list); },
-                       [&](const WrittenOrderSetting&) { return value[u"enum"].toArray().contains(u"floor"_s); },
-                       [&](const LiberoServeSetting&) { return value[u"enum"].toArray().contains(u"one-slot"_s); }},
-            setting.how);
+        const bool same =
+            std::visit(Overloaded{[&](const NumberSetting& number) { return rangeIs(value, number); },
+                                  [&](const OptionalSetting& number) { return rangeIs(value, number); },
+                                  [&](const ListSetting& list) { return rangeIs(value[u"items"], list); },
+                                  [&](const FlagSetting&) { return value[u"type"] == u"boolean"_s; },
+                                  [&](const WordSetting& word) { return wordsAre(value, word.words); },
+                                  [&](const LadderSetting&) { return value[u"$ref"] == u"#/$defs/ladder"_s; },
+                                  [&](const SignersSetting&) { return value[u"$ref"] == u"#/$defs/signers"_s; }},
+                       setting.how);
         QVERIFY2(same, setting.key);
     }
-    const QByteArray published = line(toJson(highSchool()));
+}
+
+void TestExportJson::theRulebookSchemaAllowsThePublishedOnes() {
+    QByteArray published;
+    for (const QString& id : publishedRulebookIds())
+        published += line(toJson(publishedRulebook(id).value()));
+    QCOMPARE(published.count('\n'), 4);
     QCOMPARE(faultsIn(published, u"urn:setfolio:schema:rulebook"_s), QByteArray());
+}
+
+// clang-format off
+void TestExportJson::theRulebookSchemaRefuses_data() {
+    QTest::addColumn<QByteArray>("from");
+    QTest::addColumn<QByteArray>("to");
+    QTest::newRow("a word that is none")        << QByteArray(R"("value":"no-protest")") << QByteArray(R"("value":"never-mind")");
+    QTest::newRow("a number for yes")           << QByteArray(R"("value":true)")         << QByteArray(R"("value":1)");
+    QTest::newRow("a level that is none")       << QByteArray(R"("level":"penalty")")    << QByteArray(R"("level":"scolding")");
+    QTest::newRow("a step without a point")     << QByteArray(R"("point":true)")         << QByteArray(R"("points":true)");
+    QTest::newRow("a signer twice")             << QByteArray(R"("first-referee")")      << QByteArray(R"("second-referee")");
+    QTest::newRow("a grade too low")            << QByteArray(R"("grade":"B")")          << QByteArray(R"("grade":"C")");
+    QTest::newRow("open in words")              << QByteArray(R"("open":true)")          << QByteArray(R"("open":"yes")");
+    QTest::newRow("a setting missing")          << QByteArray(R"("fewer-than-six":)")    << QByteArray(R"("fewer":)");
+}
+// clang-format on
+
+void TestExportJson::theRulebookSchemaRefuses() {
+    QFETCH(QByteArray, from);
+    QFETCH(QByteArray, to);
+    QByteArray document = line(toJson(highSchool()));
+    QVERIFY(document.contains(from));
+    const QByteArray faults = faultsIn(document.replace(from, to), u"urn:setfolio:schema:rulebook"_s);
+    QVERIFY2(faults.contains("\n1 lines, "), faults.constData());
 }
 
 QTEST_GUILESS_MAIN(TestExportJson)

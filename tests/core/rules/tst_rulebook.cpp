@@ -1,10 +1,12 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
-#include "core/rules/rulebook.h"
-#include "core/rules/rulebooksettings.h"
+#include "core/match/entry.h"
+#include "core/rules/settingvalue.h"
+#include "core/rules/settingwords.h"
 
 #include <QtTest>
 
+#include <QJsonArray>
 #include <QJsonDocument>
 
 using namespace setfolio;
@@ -15,8 +17,18 @@ QJsonObject published() {
     return toJson(publishedRulebook(QStringLiteral("high-school")).value());
 }
 
-QJsonObject withSetting(const QString& key, const QJsonValue& value) {
-    QJsonObject json = published();
+/// One whose settings do not stand in each other's way.
+QJsonObject roomy() {
+    Rulebook book = publishedRulebook(QStringLiteral("high-school")).value();
+    book.setPoints = 1;
+    book.timeOutSeconds = 600;
+    book.timeOutWarningSeconds = 0;
+    book.lowestNumber = 0;
+    book.highestNumber = 99;
+    return toJson(book);
+}
+
+QJsonObject withSetting(QJsonObject json, const QString& key, const QJsonValue& value) {
     QJsonObject settings = json.value(u"settings").toObject();
     QJsonObject setting = settings.value(key).toObject();
     setting.insert(u"value", value);
@@ -25,50 +37,74 @@ QJsonObject withSetting(const QString& key, const QJsonValue& value) {
     return json;
 }
 
+QJsonValue ladderOf(const char* level, const char* cards) {
+    return QJsonArray{QJsonObject{{QStringLiteral("level"), QLatin1String(level)},
+                                  {QStringLiteral("cards"), QLatin1String(cards)},
+                                  {QStringLiteral("point"), true}}};
+}
+
+/// Values that a setting may have: the ends of its range, each of its words.
+const auto valuesToTry = Overloaded{[](const NumberSetting& number) {
+                                        return QList<QJsonValue>{number.lowest, number.highest};
+                                    },
+                                    [](const OptionalSetting& number) {
+                                        return QList<QJsonValue>{QJsonValue::Null, number.lowest, number.highest};
+                                    },
+                                    [](const ListSetting& list) {
+                                        return QList<QJsonValue>{QJsonArray{list.lowest, list.highest}};
+                                    },
+                                    [](const FlagSetting&) {
+                                        return QList<QJsonValue>{true, false};
+                                    },
+                                    [](const WordSetting& word) {
+                                        QList<QJsonValue> words;
+                                        for (const char* text : word.words)
+                                            words += QLatin1String(text);
+                                        return words;
+                                    },
+                                    [](const LadderSetting&) {
+                                        QList<QJsonValue> ladders;
+                                        for (const char* level : wordsOf<SanctionLevel>)
+                                            for (const char* cards : wordsOf<CardsShown>)
+                                                ladders += ladderOf(level, cards);
+                                        return ladders;
+                                    },
+                                    [](const SignersSetting&) {
+                                        QJsonArray all;
+                                        for (const char* signer : wordsOf<Signer>)
+                                            all.append(QLatin1String(signer));
+                                        return QList<QJsonValue>{QJsonArray(), all};
+                                    }};
+
 } // namespace
 
 class TestRulebook : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
-    void theHighSchoolValuesAreThePublishedOnes() {
-        const Rulebook book = publishedRulebook(QStringLiteral("high-school")).value();
-        QCOMPARE(book.setPoints, 25);                                           // NFHS 2003 rule changes
-        QCOMPARE(book.decidingSetPoints, 15);                                   // NFHS 2003 rule changes
-        QCOMPARE(book.margin, 2);                                               // NFHS 2003 rule changes
-        QCOMPARE(book.cap, std::optional<int>());                               // NFHS 2003 rule changes: no cap
-        QCOMPARE(book.bestOf, (std::vector<int>{3, 5}));                        // NFHS 2003 rule changes
-        QCOMPARE(book.substitutionLimit, 18);                                   // EOA clinic, citing NFHS Rule 5-6
-        QCOMPARE(book.substitutionNotices, (std::vector<int>{15, 16, 17, 18})); // EOA clinic
-        QCOMPARE(book.timeOuts, 2);                                             // NFHS 2003 rule changes
-        QCOMPARE(book.timeOutSeconds, 60);                                      // Referee magazine, 5 rule differences
-        QCOMPARE(book.maximumLiberos, 2);       // NFHS Comments on the Rules 2026-27, 6-4-2
-        QCOMPARE(book.reServesPerTerm, 1);      // GTCCVO on NFHS 8-2-5
-        QCOMPARE(book.intervalSeconds, 180);    // NFHS Comments on the Rules 2026-27
-        QCOMPARE(book.firstLineUpSeconds, 120); // 2021-22 NFHS Rules PowerPoint, 7-1-4
-        QCOMPARE(book.lineUpSeconds, 60);       // NFHS Rules Interpretations 2016-17
-    }
-
-    void everyPublishedSettingHasASource() {
+    void readingWhatWasWrittenGivesTheSameRulebook() {
         for (const QString& id : publishedRulebookIds()) {
-            const auto book = publishedRulebook(id);
-            QVERIFY2(book, qPrintable(id));
-            for (const Setting& setting : rulebookSettings())
-                QVERIFY2(!book->sources.value(QString::fromLatin1(setting.key)).text.isEmpty(), setting.key);
-            for (const Source& source : book->sources)
-                QVERIFY2(source.grade.isEmpty() || source.grade == u"A" || source.grade == u"B",
-                         qPrintable(source.text));
+            const Rulebook book = publishedRulebook(id).value();
+            QCOMPARE(rulebookFromJson(toJson(book)).value(), book);
         }
     }
 
-    void readingWhatWasWrittenGivesTheSameRulebook() {
+    void everyValueOfEverySettingIsWrittenAndRead() {
+        for (const Setting& setting : rulebookSettings()) {
+            const auto key = QString::fromLatin1(setting.key);
+            for (const QJsonValue& value : std::visit(valuesToTry, setting.how)) {
+                const auto book = rulebookFromJson(withSetting(roomy(), key, value));
+                QVERIFY2(book, setting.key);
+                QCOMPARE(valueOf(*book, setting), value);
+                QCOMPARE(rulebookFromJson(toJson(*book)).value(), *book);
+            }
+        }
+    }
+
+    void theDefaultsAreTheHighSchoolValues() {
         Rulebook book = publishedRulebook(QStringLiteral("high-school")).value();
-        QCOMPARE(rulebookFromJson(toJson(book)).value(), book);
-        book.cap = 28;
-        book.substitutionLimit = 12;
-        book.writtenOrder = WrittenOrder::Floor;
-        book.liberoServe = LiberoServeRule::Never;
-        QCOMPARE(rulebookFromJson(toJson(book)).value(), book);
+        for (const Setting& setting : rulebookSettings())
+            QVERIFY2(valueOf(Rulebook(), setting) == valueOf(book, setting), setting.key);
     }
 
     void whatIsWrongIsNamed_data() {
@@ -83,27 +119,85 @@ private Q_SLOTS:
         QTest::newRow("too many")             << QStringLiteral("substitution-limit") << QJsonValue(1000)                 << int(Code::OutOfRange);
         QTest::newRow("an unknown word")      << QStringLiteral("written-order")      << QJsonValue(QStringLiteral("up")) << int(Code::OutOfRange);
         QTest::newRow("a number for a list")  << QStringLiteral("best-of")            << QJsonValue(5)                    << int(Code::WrongType);
+        const auto json = [](const char* text) { return QJsonValue(QJsonDocument::fromJson(text).array()); };
+        QTest::newRow("an even longer wait")  << QStringLiteral("roster-seconds")     << QJsonValue(7201)                 << int(Code::OutOfRange);
+        QTest::newRow("below the range")      << QStringLiteral("roster-seconds")     << QJsonValue(-1)                   << int(Code::OutOfRange);
+        QTest::newRow("a number for yes")     << QStringLiteral("exit-scores")        << QJsonValue(1)                    << int(Code::WrongType);
+        QTest::newRow("none for yes")         << QStringLiteral("exit-scores")        << QJsonValue(QJsonValue::Null)     << int(Code::WrongType);
+        QTest::newRow("a number for a word")  << QStringLiteral("protest")            << QJsonValue(1)                    << int(Code::WrongType);
+        QTest::newRow("a word of another")    << QStringLiteral("protest")            << QJsonValue(QStringLiteral("set")) << int(Code::OutOfRange);
+        QTest::newRow("a list with too much") << QStringLiteral("best-of")            << json("[3,7]")                    << int(Code::OutOfRange);
+        QTest::newRow("no number of sets")    << QStringLiteral("best-of")            << json("[]")                       << int(Code::OutOfRange);
+        QTest::newRow("a cap below the set")  << QStringLiteral("cap")                << QJsonValue(24)                   << int(Code::OutOfRange);
+        QTest::newRow("a warning too late")   << QStringLiteral("time-out-warning-seconds") << QJsonValue(61)             << int(Code::OutOfRange);
+        QTest::newRow("nobody known signs")   << QStringLiteral("signing-order")      << json(R"(["mascot"])")            << int(Code::OutOfRange);
+        QTest::newRow("one signs twice")      << QStringLiteral("signing-order")      << json(R"(["scorer","scorer"])")   << int(Code::OutOfRange);
+        QTest::newRow("no cards at all")      << QStringLiteral("conduct-ladder")     << json("[]")                       << int(Code::OutOfRange);
+        QTest::newRow("a card of no level")   << QStringLiteral("conduct-ladder")     << json(R"([{"cards":"red","point":true}])")                     << int(Code::WrongType);
+        QTest::newRow("a card of no colour")  << QStringLiteral("conduct-ladder")     << json(R"([{"level":"penalty","cards":"blue","point":true}])")  << int(Code::OutOfRange);
+        QTest::newRow("a card with more")     << QStringLiteral("conduct-ladder")     << json(R"([{"level":"penalty","cards":"red","point":true,"loud":true}])") << int(Code::WrongType);
+        QTest::newRow("a ladder that falls")  << QStringLiteral("delay-ladder")       << json(R"([{"level":"penalty","cards":"red","point":true},{"level":"warning","cards":"yellow","point":false}])") << int(Code::OutOfRange);
+        QTest::newRow("a level given twice")  << QStringLiteral("delay-ladder")       << json(R"([{"level":"warning","cards":"yellow","point":false},{"level":"warning","cards":"red","point":true}])") << int(Code::OutOfRange);
         QTest::newRow("an unknown setting")   << QStringLiteral("moon-phase")         << QJsonValue(1)                    << int(Code::UnknownSetting);
         // clang-format on
     }
     void whatIsWrongIsNamed() {
         QFETCH(QString, setting);
         QFETCH(QJsonValue, value);
-        const auto book = rulebookFromJson(withSetting(setting, value));
+        const auto book = rulebookFromJson(withSetting(published(), setting, value));
         QVERIFY(!book);
         QTEST(int(book.error().code), "code");
         QVERIFY(book.error().setting.startsWith(setting));
     }
 
-    void aMissingSettingIsNamed() {
+    void theNumbersAllowedMustNotBeNone() {
+        Rulebook book = publishedRulebook(QStringLiteral("high-school")).value();
+        book.lowestNumber = 21;
+        book.highestNumber = 20;
+        QCOMPARE(rulebookFromJson(toJson(book)).error().setting, QStringLiteral("highest-number"));
+    }
+
+    void anyMissingSettingIsNamed() {
+        for (const Setting& setting : rulebookSettings()) {
+            const auto key = QString::fromLatin1(setting.key);
+            QJsonObject json = published();
+            QJsonObject settings = json.value(u"settings").toObject();
+            settings.remove(key);
+            json.insert(u"settings", settings);
+            const auto book = rulebookFromJson(json);
+            QVERIFY(!book);
+            QCOMPARE(book.error().code, RulebookError::Code::MissingSetting);
+            QCOMPARE(book.error().setting, key);
+        }
+    }
+
+    void whatIsWrongWithASourceIsNamed_data() {
+        QTest::addColumn<QString>("member");
+        QTest::addColumn<QJsonValue>("value");
+        QTest::addColumn<int>("code");
+        using Code = RulebookError::Code;
+        // clang-format off
+        QTest::newRow("no source")        << QStringLiteral("source") << QJsonValue(QJsonValue::Undefined)  << int(Code::MissingSetting);
+        QTest::newRow("a number")         << QStringLiteral("source") << QJsonValue(7)                      << int(Code::WrongType);
+        QTest::newRow("a grade too low")  << QStringLiteral("grade")  << QJsonValue(QStringLiteral("C"))    << int(Code::OutOfRange);
+        QTest::newRow("a grade as number") << QStringLiteral("grade") << QJsonValue(1)                      << int(Code::WrongType);
+        QTest::newRow("open in words")    << QStringLiteral("open")   << QJsonValue(QStringLiteral("yes"))  << int(Code::WrongType);
+        QTest::newRow("a member unknown") << QStringLiteral("mood")   << QJsonValue(true)                   << int(Code::UnknownSetting);
+        // clang-format on
+    }
+    void whatIsWrongWithASourceIsNamed() {
+        QFETCH(QString, member);
+        QFETCH(QJsonValue, value);
         QJsonObject json = published();
         QJsonObject settings = json.value(u"settings").toObject();
-        settings.remove(u"time-outs");
+        QJsonObject setting = settings.value(u"margin").toObject();
+        setting.insert(member, value);
+        settings.insert(u"margin", setting);
         json.insert(u"settings", settings);
         const auto book = rulebookFromJson(json);
         QVERIFY(!book);
-        QCOMPARE(book.error().code, RulebookError::Code::MissingSetting);
-        QCOMPARE(book.error().setting, QStringLiteral("time-outs"));
+        QTEST(int(book.error().code), "code");
+        QCOMPARE(book.error().setting, QStringLiteral("margin.") + member);
     }
 
     void thereIsNoRulebookOfAnUnknownId() {

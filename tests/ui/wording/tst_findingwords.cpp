@@ -13,6 +13,7 @@ namespace {
 constexpr auto allKinds =
     std::to_array<FindingKind>({FindingKind::MatchNotOpened,    FindingKind::MatchAlreadyOpened,
                                 FindingKind::MatchIsClosed,     FindingKind::MatchAlreadyWon,
+                                FindingKind::MatchIsSuspended,  FindingKind::NotSuspended,
                                 FindingKind::MatchNotWon,       FindingKind::SetNotStarted,
                                 FindingKind::SetAlreadyStarted, FindingKind::SetAlreadyWon,
                                 FindingKind::SetNotWon,         FindingKind::TossMissing,
@@ -77,6 +78,8 @@ void TestFindingWords::theSentenceIs_data() {
     row(MatchIsClosed,         "The match is closed: undo the closing to record more.");
     row(MatchAlreadyWon,       "The match is won: close it, or undo the end of the last set.");
     row(MatchNotWon,           "The match is not won yet: play on, or record the end of the set that decides it.");
+    row(MatchIsSuspended,      "Play is suspended: resume it first.");
+    row(NotSuspended,          "Play has not been suspended: there is nothing to resume.");
     row(SetNotStarted,         "The set has not started: record its start first.");
     row(SetAlreadyStarted,     "The set has started, and its toss and line-ups are settled: undo the start to change them.");
     row(SetAlreadyWon,         "The set is won: record its end, or undo the last point.");

@@ -66,7 +66,7 @@ void TestTableWords::theLiberoIsSaidInAWord() {
     TeamInSet team;
     team.lineUp = LineUp{};
     if (named)
-        team.lineUp->liberos = {ShirtNumber(9)};
+        team.liberos = {ShirtNumber(9)};
     if (serving)
         team.liberoServing = ShirtNumber(serving);
     if (slot)

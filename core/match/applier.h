@@ -1,0 +1,82 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// Folds one entry into a state that is its own; each kind is one overload. Only fold.h's apply uses it.
+#pragma once
+
+#include "core/match/entry.h"
+#include "core/match/state.h"
+
+namespace setfolio {
+
+class Applier {
+public:
+    Applier(MatchState& state, EntryNumber number) : m_state(state), m_number(number) {}
+
+    // applymatch.cpp
+    void operator()(const MatchOpened& opened);
+    void operator()(const Roster& roster);
+    void operator()(const Officials& officials);
+    void operator()(const MatchClosed&);
+    void operator()(const Forfeit& forfeit);
+    void operator()(const Suspended&);
+    void operator()(const Resumed& resumed);
+
+    // applyset.cpp
+    void operator()(const Toss& toss);
+    void operator()(const LineUp& lineUp);
+    void operator()(const SetStarted& started);
+    void operator()(const SetEnded& ended);
+    void operator()(const SidesChanged&);
+
+    // applyrally.cpp
+    void operator()(const ServeContacted&);
+    void operator()(const RallyWon& rally);
+    void operator()(const Replay& replay);
+    void operator()(const NoServe&);
+    void operator()(const ServerSeen& seen);
+    void operator()(const WrongServer& ruling);
+
+    // applydeadball.cpp
+    void operator()(const Substitution& substitution);
+    void operator()(const PlaceVacated& vacated);
+    void operator()(const TimeOut& timeOut);
+    void operator()(const CaptainNamed& named);
+    void operator()(const Sanction& sanction);
+    void operator()(const DelaySanction& sanction);
+    void operator()(const ImproperRequest& request);
+    void operator()(const SheetCompared&) {}
+    void operator()(const PenaltyPoint& penalty);
+    void operator()(const Remark&) {}
+    void operator()(const Strike&) {}
+
+    // applylibero.cpp
+    void operator()(const LiberoServe& serve);
+    void operator()(const LiberoIn& in);
+    void operator()(const LiberoOut& out);
+    void operator()(const LiberoExchange& exchange);
+    void operator()(const LiberoRedesignated& redesignated);
+
+private:
+    [[nodiscard]] SetState& set() { return m_state.sets.back(); }
+    [[nodiscard]] bool inPlay() const;
+    /// Writes the line-up into slots I to VI once it is known who serves first.
+    void assignSlots(Team team);
+    /// The points on the sheet have changed: whether the set is won.
+    void decide();
+    void serveMade();
+    void award(Team team, PointBy by);
+    void giveServeTo(Team team);
+    void takeBack(Team team, EntryNumber first);
+    /// A point without a rally: now, or with the start of the set.
+    void givePenaltyPoint(Team team);
+    void give(SanctionGiven given, bool bringsPoint);
+    /// A substitution belongs to a request; another request of the same interruption is another one.
+    void noteRequest(Team team);
+    void moveLibero(TeamInSet& team, std::optional<LiberoOnCourt> libero);
+
+    MatchState& m_state;
+    EntryNumber m_number;
+};
+
+} // namespace setfolio

@@ -1,0 +1,97 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "core/match/applier.h"
+
+#include "core/match/consequences.h"
+
+namespace setfolio {
+
+void Applier::operator()(const Substitution& substitution) {
+    if (m_state.sets.empty())
+        return;
+    TeamInSet& team = set().teams[substitution.team];
+    for (const Slot slot : allSlots) {
+        const ShirtNumber leaves = isVacant(team, slot) ? vacatedBy(team, slot) : onCourt(team, slot);
+        if (!leaves.isValid() || leaves != substitution.out)
+            continue;
+        team.slots[slot.index()].push_back({substitution.in, m_number});
+        if (countsAsSubstitution(m_state.rulebook(), team.substitutions, substitution.kind))
+            ++team.substitutions;
+        if (substitution.kind == SubstitutionKind::Exceptional)
+            team.exceptionalOuts.push_back({substitution.out, m_number});
+        noteRequest(substitution.team);
+        return;
+    }
+}
+
+void Applier::noteRequest(Team team) {
+    set().requesting = team;
+    set().teams[team].requested = true;
+}
+
+void Applier::operator()(const PlaceVacated& vacated) {
+    if (m_state.sets.empty())
+        return;
+    TeamInSet& team = set().teams[vacated.team];
+    for (const Slot slot : allSlots)
+        if (vacated.out.isValid() && onCourt(team, slot) == vacated.out) {
+            team.slots[slot.index()].push_back({ShirtNumber(), m_number});
+            return;
+        }
+}
+
+void Applier::operator()(const TimeOut& timeOut) {
+    if (!inPlay())
+        return;
+    const PerTeam<TeamInSet>& teams = set().teams;
+    const TimeOutTaken taken{teams[timeOut.team].points, teams[opponentsOf(timeOut.team)].points, m_number};
+    set().teams[timeOut.team].timeOuts.push_back(taken);
+    set().requesting.reset();
+    if (timeOutRenewsRequests(m_state.rulebook()))
+        for (const Team team : bothTeams)
+            set().teams[team].requested = false;
+}
+
+void Applier::operator()(const CaptainNamed& named) {
+    if (!m_state.sets.empty())
+        set().teams[named.team].captain = named.captain;
+}
+
+void Applier::operator()(const Sanction& sanction) {
+    if (m_state.opened)
+        give({sanction.team, sanction.who, sanction.level, 0, {}, m_number},
+             bringsPoint(m_state.rulebook(), sanction.level));
+}
+
+void Applier::operator()(const DelaySanction& sanction) {
+    give({sanction.team, std::nullopt, sanction.level, 0, {}, m_number}, sanction.level == DelayLevel::Penalty);
+}
+
+void Applier::operator()(const ImproperRequest& request) {
+    if (!m_state.sets.empty())
+        m_state.improperRequests.push_back({request.team, set().number, m_number});
+}
+
+void Applier::operator()(const PenaltyPoint& penalty) {
+    givePenaltyPoint(penalty.to);
+}
+
+void Applier::give(SanctionGiven given, bool bringsPoint) {
+    if (!m_state.opened)
+        return;
+    const SetState& present = set();
+    given.set = present.number + (phaseOf(m_state) == Phase::SetWon ? 1 : 0); // it counts from the next set on
+    given.score = {present.teams.home.points, present.teams.visitors.points};
+    m_state.sanctions.push_back(given);
+    if (bringsPoint)
+        givePenaltyPoint(opponentsOf(given.team));
+}
+
+void Applier::givePenaltyPoint(Team team) {
+    if (inPlay())
+        award(team, PointBy::Penalty);
+    else if (const Phase phase = phaseOf(m_state); phase == Phase::BeforeSet || phase == Phase::SetWon)
+        m_state.pointsDue.push_back(team);
+}
+
+} // namespace setfolio

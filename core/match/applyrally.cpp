@@ -1,0 +1,107 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "core/match/applier.h"
+
+#include <algorithm>
+
+namespace setfolio {
+
+bool Applier::inPlay() const {
+    const Phase phase = phaseOf(m_state);
+    return phase == Phase::ReadyToServe || phase == Phase::Rally;
+}
+
+void Applier::operator()(const ServeContacted&) {
+    if (inPlay())
+        serveMade();
+}
+
+void Applier::operator()(const RallyWon& rally) {
+    if (!inPlay())
+        return;
+    serveMade();
+    award(rally.by, rally.by == set().serving ? PointBy::OwnServe : PointBy::OpponentsServe);
+}
+
+void Applier::operator()(const Replay& replay) {
+    if (!inPlay())
+        return;
+    set().contacted = false;
+    set().seen.reset();
+    if (replay.again == Again::ReServe)
+        ++set().teams[set().serving].reServes;
+}
+
+void Applier::operator()(const NoServe&) {
+    if (inPlay())
+        award(opponentsOf(set().serving), PointBy::OpponentsServe);
+}
+
+void Applier::operator()(const ServerSeen& seen) {
+    if (inPlay())
+        set().seen = seen.number;
+}
+
+void Applier::operator()(const WrongServer& ruling) {
+    if (!inPlay() && phaseOf(m_state) != Phase::SetWon)
+        return;
+    if (ruling.takenBackFrom)
+        takeBack(ruling.team, *ruling.takenBackFrom);
+    decide();
+    if (set().serving == ruling.team)
+        award(opponentsOf(ruling.team), PointBy::OpponentsServe);
+}
+
+void Applier::serveMade() {
+    set().contacted = true;
+    TeamInSet& team = set().teams[set().serving];
+    const std::optional<ShirtNumber> libero = liberoAtServe(set());
+    if (!libero)
+        return;
+    if (!team.liberoSlot)
+        team.liberoSlot = team.nextServer;
+    if (team.liberoSlot == team.nextServer)
+        team.liberoServed = libero;
+}
+
+void Applier::award(Team team, PointBy by) {
+    set().contacted = false;
+    set().seen.reset();
+    set().requesting.reset();
+    for (const Team each : bothTeams)
+        set().teams[each].requested = false;
+    ++set().completed;
+    if (by != PointBy::Penalty)
+        ++set().rallies;
+    ++set().teams[team].points;
+    set().points.push_back({team, by, m_number});
+    if (team != set().serving)
+        giveServeTo(team);
+    decide();
+}
+
+void Applier::decide() {
+    const PerTeam<int> points{set().teams.home.points, set().teams.visitors.points};
+    set().winner = winnerAt(m_state.rulebook(), pointsToWin(m_state, set().number), points);
+}
+
+void Applier::giveServeTo(Team team) {
+    TeamInSet& losing = set().teams[opponentsOf(team)];
+    losing.nextServer = losing.nextServer.next();
+    losing.liberoServing.reset();
+    TeamInSet& gaining = set().teams[team];
+    ++gaining.termsBegun;
+    gaining.reServes = 0;
+    set().serving = team;
+}
+
+void Applier::takeBack(Team team, EntryNumber first) {
+    std::vector<Point>& points = set().points;
+    const auto fault =
+        std::ranges::find_if(points, [&](const Point& point) { return point.team == team && point.entry == first; });
+    const auto gone = std::remove_if(fault, points.end(), [team](const Point& point) { return point.team == team; });
+    set().teams[team].points -= static_cast<int>(points.end() - gone);
+    points.erase(gone, points.end());
+}
+
+} // namespace setfolio

@@ -1,0 +1,107 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "core/record/hand.h"
+
+#include <algorithm>
+
+namespace setfolio {
+
+void Hand::operator()(const SetStarted&) {
+    if (struck() || !record.servesFirst)
+        return;
+    const Team receiving = opponentsOf(*record.servesFirst);
+    if (rulebook.writtenOrder == WrittenOrder::Floor)
+        record.teams[receiving].terms.push_back({Slot(1), 1, true, {}});
+    servedTerm();
+    Moment moment = before;
+    moment.termsBegun[moment.serving] = 1;
+    for (const Team team : before.pointsDue) {
+        Hand{record, moment, rulebook, recorded, nullptr, note}.givePoint(team);
+        moment = afterPenaltyPoint(moment, team);
+    }
+}
+
+void Hand::operator()(const ServeContacted&) {
+    if (inPlay())
+        add(servedTerm(), serveShape(), Awaiting());
+}
+
+void Hand::operator()(const RallyWon& rally) {
+    if (!inPlay())
+        return;
+    if (rally.by != serving()) {
+        writeLost(MarkShape::Ring);
+        openTerm(false);
+        return;
+    }
+    writeServe(ServedPoint{before.points[serving()] + 1});
+    run(serving(), before.liberoServes ? RunningMark::Triangle : RunningMark::Ring, false, servedTerm().round);
+}
+
+void Hand::operator()(const Replay&) {
+    if (inPlay())
+        writeServe(ServedAgain());
+}
+
+void Hand::operator()(const NoServe&) {
+    if (!inPlay())
+        return;
+    writeLost(MarkShape::Square);
+    openTerm(false);
+}
+
+int Hand::takeBack(Team team, EntryNumber first) {
+    std::vector<RunningPoint>& running = record.teams[team].running;
+    int count = 0;
+    for (auto point = std::ranges::find(running, first, &RunningPoint::entry); point != running.end(); ++point) {
+        if (point->takenBack)
+            continue;
+        point->takenBack = true;
+        ++count;
+        crossPoint(team, point->entry);
+    }
+    return count;
+}
+
+void Hand::crossPoint(Team team, EntryNumber entry) {
+    for (Term& term : record.teams[team].terms)
+        for (Mark& mark : term.marks)
+            if (mark.entry == entry && !mark.struck && !std::holds_alternative<RallyLost>(mark.content)) {
+                mark.takenBack = true;
+                mark.note = std::max(mark.note, note);
+            }
+}
+
+void Hand::crossContact() {
+    for (Mark& mark : servedTerm().marks)
+        if (std::holds_alternative<Awaiting>(mark.content) && !mark.struck) {
+            mark.takenBack = true;
+            mark.note = note;
+        }
+}
+
+void Hand::operator()(const WrongServer& ruling) {
+    if ((!inPlay() && before.phase != Phase::SetWon) || serving() != ruling.team)
+        return;
+    if (!struck())
+        crossContact();
+    writeLost(MarkShape::Square);
+    openTerm(false);
+}
+
+void Hand::operator()(const Forfeit& forfeit) {
+    if (struck())
+        return;
+    const Team winner = opponentsOf(forfeit.by);
+    TeamRecord& team = record.teams[winner];
+    for (int total = before.points[winner] + 1; total <= record.score[winner]; ++total)
+        team.running.push_back({.place = nextPlace(),
+                                .total = total,
+                                .opponents = before.points[forfeit.by],
+                                .mark = RunningMark::Square,
+                                .penalty = false,
+                                .round = roundOf(winner, before.termsBegun[winner]),
+                                .entry = recorded.number});
+}
+
+} // namespace setfolio

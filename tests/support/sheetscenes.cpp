@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: MIT
 #include "tests/support/sheetscenes.h"
 
+#include "core/ledger/entryjson.h"
+
 #include <QDir>
 #include <QFile>
+#include <QJsonDocument>
 
 #include <functional>
 #include <map>
@@ -41,6 +44,33 @@ void playWord(MatchBuilder& match, QStringView word) {
         match.add(LiberoServe{teamOf(word.at(1)), ShirtNumber(word.at(1) == u'h' ? 2 : 6), LiberoServing::Begins});
     else
         qFatal("playWords: unknown word %s", qPrintable(word.toString()));
+}
+
+Entry entryOf(const QString& json) {
+    const auto entry = entryFromJson(QJsonDocument::fromJson(json.toUtf8()).object());
+    if (!entry)
+        qFatal("sheetScene: no entry: %s", qPrintable(json));
+    return *entry;
+}
+
+/// "3 {...}": that entry, put in before the third from the end, or in its place.
+void placeEntry(MatchBuilder& match, const QString& words, Placed::How how) {
+    const EntryNumber target(match.last().value + 1 - words.section(u' ', 0, 0).toUInt());
+    match.place(entryOf(words.section(u' ', 1)), how, target, u"seen late"_s);
+}
+
+/// "home 15 3": the ruling on number 15, who has served wrongly, with the team's last three points taken back.
+void ruleOnServer(MatchBuilder& match, const QString& words) {
+    const Team team = teamOf(words.at(0));
+    int left = words.section(u' ', 2).toInt();
+    std::optional<EntryNumber> from;
+    const std::vector<Point> points = match.state().set().points;
+    for (auto point = points.rbegin(); point != points.rend() && left > 0; ++point)
+        if (point->team == team) {
+            from = point->entry;
+            --left;
+        }
+    match.add(WrongServer{team, ShirtNumber(words.section(u' ', 1, 1).toInt()), from});
 }
 
 /// A scene as its file tells it.
@@ -95,6 +125,8 @@ void changeRulebook(Rulebook& rulebook, const QString& words) {
         rulebook.writtenOrder = WrittenOrder::Floor;
     else if (key == u"substitutions"_s)
         rulebook.substitutionLimit = value;
+    else if (key == u"of"_s)
+        rulebook = publishedRulebook(words.section(u' ', 1)).value();
     else if (key == u"time-outs"_s)
         rulebook.timeOuts = value;
     else
@@ -136,6 +168,12 @@ std::map<QString, Reader> courseReaders() {
         {u"a4"_s, [](Script& s, const QString&) { s.a4 = true; }},
         {u"play"_s, then([](MatchBuilder& match, const QString& words) { playWords(match, words); })},
         {u"remark"_s, then([](MatchBuilder& match, const QString& words) { match.add(Remark{words}); })},
+        {u"entry"_s, then([](MatchBuilder& match, const QString& words) { match.add(entryOf(words)); })},
+        {u"put-in"_s,
+         then([](MatchBuilder& match, const QString& words) { placeEntry(match, words, Placed::How::Before); })},
+        {u"instead"_s,
+         then([](MatchBuilder& match, const QString& words) { placeEntry(match, words, Placed::How::InsteadOf); })},
+        {u"wrong-server"_s, then(ruleOnServer)},
         {u"end"_s, then([](MatchBuilder& match, const QString& words) {
              match.add(SetEnded{QTime::fromString(words, u"HH:mm"_s)});
          })},
@@ -203,7 +241,10 @@ SheetScene sheetScene(const QString& name) {
     for (const auto& step : script.course)
         step(match);
     const MatchRecord record = match.record();
-    return {name, record.heading, record.sets.back(), script.screen, script.a4};
+    const auto begun = [](const SetRecord& set) { return set.started; };
+    const auto newest = std::find_if(record.sets.rbegin(), record.sets.rend(), begun); // one to be played again waits
+    return {name, record.heading, newest == record.sets.rend() ? record.sets.back() : *newest, script.screen,
+            script.a4};
 }
 
 void playWords(MatchBuilder& match, QStringView words) {

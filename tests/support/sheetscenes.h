@@ -29,8 +29,10 @@ struct SheetScene {
 /// - competition, division, match, venue, home, home-code, home-colour, visitors, visitors-code, visitors-colour: the
 ///   words that follow; "best-of 3";
 /// - "official first-referee Orla Vantongeren": one more; "no-officials" before it;
-/// - "rulebook floor-order", "rulebook substitutions 6", "rulebook time-outs 3";
+/// - "rulebook of international", "rulebook floor-order", "rulebook substitutions 6", "rulebook time-outs 3";
 /// - "set 1": the set on the sheet, 1 or 2 (2, with set 1 played); "serves-first visitors"; "no-line-ups";
+/// - "entry {...}": any entry, as FORMAT.md has it; "put-in 3 {...}", "instead 3 {...}": put in before the third entry
+///   from the end, or in its place; "wrong-server home 15 3": the ruling on 15, with three points taken back;
 /// - "play ..." (see playWords), "remark ...", "end 19:13", in the order of play; "screen"; "a4".
 [[nodiscard]] SheetScene sheetScene(const QString& name);
 

@@ -4,6 +4,7 @@
 
 #include "ui/sheet/cells.h"
 #include "ui/sheet/remarks.h"
+#include "ui/sheet/sanctions.h"
 
 namespace setfolio {
 
@@ -52,7 +53,7 @@ private:
         for (const Team team : bothTeams)
             drawBlock(draft, m_scene, team, m_cells, m_flow, m_flow.pages[index]);
         drawLadder(draft, m_scene, m_rungs[std::min(index, m_rungs.size() - 1)]);
-        drawSanctions(draft);
+        drawSanctions(draft, m_scene);
         drawRemarks(draft, m_remarks, number);
         drawOfficials(draft, m_scene);
         drawResult(draft, m_scene);

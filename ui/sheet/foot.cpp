@@ -9,11 +9,6 @@ namespace {
 constexpr Tag foot{Zone::Foot, ItemRole::Label, {}, {}};
 constexpr double resultLeft = 193;
 
-void drawTitle(Draft& draft, double left, double right, const QString& title) {
-    draft.ruleAcross(foot.as(ItemRole::Rule), left, right, footTop, 0.5, soot);
-    draft.fitted(foot.as(ItemRole::Title), {left, footTop + 3.4}, title, {7.2, FontWeight::Bold}, right - left);
-}
-
 /// A line of the result: what it is, which team, its points.
 void drawOutcome(Draft& draft, double top, const QString& head, const QString& name, const QString& points,
                  FontWeight weight) {
@@ -35,26 +30,14 @@ std::optional<int> minutesOf(const SetRecord& set) {
 
 } // namespace
 
-void drawSanctions(Draft& draft) {
-    constexpr double right = 48;
-    drawTitle(draft, 0, right, words(SheetLabel::Sanctions));
-    const std::array<std::pair<SheetLabel, double>, 5> heads{{{SheetLabel::Card, 0},
-                                                              {SheetLabel::TeamHead, 12.4},
-                                                              {SheetLabel::Who, 20.6},
-                                                              {SheetLabel::SetHead, 34},
-                                                              {SheetLabel::Score, 39}}};
-    for (std::size_t i = 0; i < heads.size(); ++i) {
-        const double next = i + 1 < heads.size() ? heads[i + 1].second : right;
-        draft.fitted(foot, {heads[i].second, footTop + 6.9}, words(heads[i].first), labelStyle,
-                     next - heads[i].second - 0.8);
-    }
-    for (int line = 0; line <= 5; ++line)
-        draft.ruleAcross(foot.as(ItemRole::Rule), 0, right, footTop + 8 + 4.8 * line, 0.15, paleRule);
+void drawFootTitle(Draft& draft, double left, double right, const QString& title) {
+    draft.ruleAcross(foot.as(ItemRole::Rule), left, right, footTop, 0.5, soot);
+    draft.fitted(foot.as(ItemRole::Title), {left, footTop + 3.4}, title, {7.2, FontWeight::Bold}, right - left);
 }
 
 void drawResult(Draft& draft, const Scene& scene) {
     const SetRecord& set = scene.set;
-    drawTitle(draft, resultLeft, mainRight, words(SheetLabel::Result));
+    drawFootTitle(draft, resultLeft, mainRight, words(SheetLabel::Result));
     QString winner, loser, most, least;
     SheetLabel head = SheetLabel::Winner;
     if (set.result) {
@@ -65,6 +48,8 @@ void drawResult(Draft& draft, const Scene& scene) {
         least = QString::number(set.score[opponentsOf(team)]);
         head = set.result->confirmed ? head : SheetLabel::WinnerToConfirm;
     }
+    if (set.cancelled)
+        head = SheetLabel::Cancelled;
     drawOutcome(draft, footTop + 7.3, words(head), winner, most, FontWeight::Bold);
     drawOutcome(draft, footTop + 14.9, words(SheetLabel::Loser), loser, least, FontWeight::Medium);
     const QString duration = words(SheetLabel::Duration);

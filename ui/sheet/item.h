@@ -67,6 +67,8 @@ enum class ItemRole : std::uint8_t {
     RunningCross,
     CloseOff,
     // in the foot
+    Card, ///< a shown card, its letter on it
+    CardLetter,
     RemarkNumber,
     RemarkText,
     OfficialName,

@@ -163,8 +163,10 @@ void LadderPen::ring(const Tag& tag, QPointF centre, const InkStyle& ink) {
 }
 
 void LadderPen::square(const Tag& tag, QPointF centre, const InkStyle& ink) {
-    const double side = std::min(4.4, m_pitch - 0.3);
-    m_draft.rect(tag, {centre - QPointF(side, side) / 2, QSizeF(side, side)}, {}, {ink.colour, 0.3, {}, false});
+    const double width = 0.6 * ringLine * ink.line;
+    const QPointF half(std::min(2.3, m_pitch / 2 - 0.1) - width / 2, std::min(2.2, m_pitch / 2 - 0.15) - width / 2);
+    const QPointF mirrored(half.x(), -half.y());
+    m_draft.polygon(tag, {{centre - half, centre + mirrored, centre + half, centre - mirrored}}, ink, width, dashPitch);
 }
 
 void LadderPen::cross(const Tag& tag, QPointF centre, const InkStyle& ink) {

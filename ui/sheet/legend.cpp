@@ -18,7 +18,19 @@ constexpr double sampleGap = 0.9; ///< between a sample and what it means
 
 /// A mark and what it means.
 struct Entry {
-    enum class Kind : std::uint8_t { Number, Word, Change, Ring, Triangle, Square, StruckRing, Slash, Bar, Cross };
+    enum class Kind : std::uint8_t {
+        Number,
+        Word,
+        Change,
+        Ring,
+        Triangle,
+        Square,
+        StruckRing,
+        CrossedRing,
+        Slash,
+        Bar,
+        Cross
+    };
     Kind kind = Kind::Number;
     QString content;
     SheetLabel label = SheetLabel::OpeningPoint;
@@ -28,7 +40,7 @@ struct Entry {
 /// Which marks stand on the sheet.
 struct Occurring {
     bool all = false; ///< the set goes on, perhaps by pen: every mark may be needed
-    bool again = false, triangle = false, square = false, penalty = false, struck = false;
+    bool again = false, triangle = false, square = false, penalty = false, struck = false, takenBack = false;
     bool change = false, opponentsChange = false, timeOut = false, opponentsTimeOut = false, crossed = false;
 
     void note(const Mark& mark) {
@@ -37,6 +49,7 @@ struct Occurring {
         triangle |= mark.shape == MarkShape::Triangle;
         square |= mark.shape == MarkShape::Square;
         struck |= mark.struck;
+        takenBack |= mark.takenBack;
         if (const auto* substitution = std::get_if<SubstitutionMark>(&mark.content))
             (substitution->opponents ? opponentsChange : change) = true;
         if (const auto* taken = std::get_if<TimeOutMark>(&mark.content))
@@ -72,6 +85,7 @@ std::vector<Entry> entriesFor(const Occurring& on) {
     add(on.all || on.square, Kind::Square, QStringLiteral("10"), SheetLabel::NoServe);
     add(on.all || on.penalty, Kind::Word, markLetters(PenaltyLetter()), SheetLabel::PenaltyPoint);
     add(on.all || on.struck, Kind::StruckRing, QStringLiteral("9"), SheetLabel::Struck);
+    add(on.takenBack, Kind::CrossedRing, QStringLiteral("9"), SheetLabel::TakenBack);
     add(on.crossed, Kind::Cross, {}, SheetLabel::Passed);
     add(on.all || on.change, Kind::Change, QStringLiteral("10/7"), SheetLabel::Substitution);
     add(on.all || on.opponentsChange, Kind::Change, QStringLiteral("4/12"), SheetLabel::OpponentsSubstitution);
@@ -127,6 +141,7 @@ double LegendPen::sampleWidth(const Entry& entry) const {
     case Entry::Kind::Change:
         return m_draft.width(letterOf(entry), bold) + 0.6 + m_draft.width(entry.content, medium);
     case Entry::Kind::Ring:
+    case Entry::Kind::CrossedRing:
     case Entry::Kind::Square:
         return ringDiameter;
     case Entry::Kind::StruckRing:
@@ -181,6 +196,10 @@ void LegendPen::sample(const Entry& entry, double left, double centre) {
     case Entry::Kind::StruckRing:
         ring(entry, middle);
         return drawStrike(m_draft, strike, left, left + width, centre, 0.74, 0.3, soot);
+    case Entry::Kind::CrossedRing:
+        ring(entry, middle);
+        m_draft.line(strike, middle + QPointF(-1.7, -1.7), middle + QPointF(1.7, 1.7), {soot, 0.26, {}, true});
+        return m_draft.line(strike, middle + QPointF(-1.7, 1.7), middle + QPointF(1.7, -1.7), {soot, 0.26, {}, true});
     case Entry::Kind::Triangle: {
         const QPointF bottom = middle + QPointF(0, 1.95);
         m_draft.polygon(mark, triangleWithin(bottom, 6.6, 3.9, line), ink, line, 1.2);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/sheet/remarks.h"
 
+#include "ui/sheet/sanctions.h"
 #include "ui/sheet/term.h"
 #include "ui/wording/notewords.h"
 
@@ -93,8 +94,11 @@ RemarkLines brokenAnew(const Draft& draft, std::span<const RemarkLine> lines) {
 
 RemarkPlan planRemarks(const Draft& draft, const Scene& scene, int sheets) {
     RemarkPlan plan;
+    const PerTeam<TeamName>& teams = scene.heading.opened.teams;
+    for (const SanctionLine& line : sanctionsBeyondFoot(scene.set))
+        append(plan.foot, inLines(draft, {0, sentence(line, teams), line.entry, line.struck}, footWidth - numberRoom));
     for (const Note& note : scene.set.notes) {
-        const QString text = sentence(note, scene.heading.opened.teams);
+        const QString text = sentence(note, teams);
         append(plan.foot, inLines(draft, {note.number, text, note.entry, note.struck}, footWidth - numberRoom));
     }
     const std::size_t inFeet = takenByFeet(plan.foot.size(), sheets);

@@ -56,7 +56,8 @@ void drawLadder(Draft& draft, const Scene& scene, Rungs rungs);
 
 void drawOfficials(Draft& draft, const Scene& scene);
 void drawResult(Draft& draft, const Scene& scene);
-void drawSanctions(Draft& draft);
+/// The rule and title over a part of the foot.
+void drawFootTitle(Draft& draft, double left, double right, const QString& title);
 void drawLegend(Draft& draft, const Scene& scene);
 
 } // namespace setfolio::sheet

@@ -45,14 +45,14 @@ private:
     }
     [[nodiscard]] double widthOf(const std::vector<Standing>& stood, std::size_t index, const Hand& hand) const {
         const bool onCourt = index + 1 == stood.size();
-        const double number = m_draft.width(QString::number(stood[index].number.value), style(hand, onCourt));
+        const double number = m_draft.width(shirtWords(stood[index].number), style(hand, onCourt));
         return number + (isCaptain(stood, index) ? captainWidth() + 0.3 : 0);
     }
     [[nodiscard]] double captainWidth() const { return m_draft.width(captainLetter(), {6, FontWeight::Bold}); }
     /// Her letter stands beside her first number in the slot.
     [[nodiscard]] bool isCaptain(const std::vector<Standing>& stood, std::size_t index) const {
         const auto same = [&](const Standing& standing) { return standing.number == stood[index].number; };
-        return m_record.captain == stood[index].number &&
+        return stood[index].number.isValid() && m_record.captain == stood[index].number &&
                std::find_if(stood.begin(), stood.end(), same) - stood.begin() == static_cast<std::ptrdiff_t>(index);
     }
     [[nodiscard]] Lines broken(const std::vector<Standing>& stood, std::size_t first, const Hand& hand,
@@ -170,7 +170,7 @@ void SlotPen::laterLine(const std::vector<Standing>& stood, const std::vector<st
     double x = laterLeft;
     for (const std::size_t index : line) {
         const bool onCourt = index + 1 == stood.size();
-        const QString number = QString::number(stood[index].number.value);
+        const QString number = shirtWords(stood[index].number);
         const Tag tag = m_tag.of(stood[index].since).as(ItemRole::SlotNumber);
         const double width = m_draft.width(number, style(hand, onCourt));
         m_draft.textAt(tag, {x, y}, number, style(hand, onCourt));

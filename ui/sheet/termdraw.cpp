@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/sheet/term.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace setfolio::sheet {
@@ -94,7 +95,8 @@ void TermPen::write(const PlacedMark& placed, int lines) {
 
 /// Two strokes through the corners of the mark, which stays legible.
 void TermPen::cross(const Tag& tag, const Spot& spot) {
-    const QPointF reach(0.46 * m_size.ring, 0.46 * m_size.ring);
+    const double across = std::min(0.46 * m_size.ring, (spot.right - spot.left) / 2 + 0.5);
+    const QPointF reach(across, 0.46 * m_size.ring);
     const QPointF mirrored(reach.x(), -reach.y());
     const Stroke stroke{m_ink.colour, 0.3, {}, true};
     m_draft.line(tag, spot.middle() - reach, spot.middle() + reach, stroke);

@@ -4,6 +4,10 @@
 
 namespace setfolio {
 
+QString shirtWords(ShirtNumber number) {
+    return number.isValid() ? QString::number(number.value) : QStringLiteral("\u2013");
+}
+
 QString markLetters(const MarkContent& content) {
     return std::visit(
         Overloaded{

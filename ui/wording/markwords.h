@@ -11,6 +11,8 @@
 namespace setfolio {
 
 /// "12", "R", "RS", "P", "S", "Sx", "T", "Tx"; nothing for a serve that is not decided.
+/// A number in a slot; a dash where the place is vacant.
+[[nodiscard]] QString shirtWords(ShirtNumber number);
 [[nodiscard]] QString markLetters(const MarkContent& content);
 /// What follows S and Sx, in and out: "10/7"; nothing for other marks.
 [[nodiscard]] QString markNumbers(const MarkContent& content);

@@ -5,6 +5,7 @@
 #include "ui/wording/fill.h"
 #include "ui/wording/names.h"
 #include "ui/wording/sanctionwords.h"
+#include "ui/wording/sheetwords.h"
 
 #include <QCoreApplication>
 
@@ -197,6 +198,18 @@ private:
 };
 
 } // namespace
+
+QString sentence(const SanctionLine& line, const PerTeam<TeamName>& teams) {
+    const QString what = !line.level ? Sheet::tr("improper request")
+                                     : std::visit(Overloaded{[](SanctionLevel level) { return levelWords(level); },
+                                                             [](DelayLevel level) { return delayWords(level); }},
+                                                  *line.level);
+    QString words = fill(QStringLiteral("%1 %2"), {codeOf(teams, line.team), what});
+    if (line.who)
+        words = fill(Sheet::tr("%1, %2"), {words, memberWords(*line.who)});
+    const QString score = scoreWords(line.score[line.team], line.score[opponentsOf(line.team)]);
+    return withReason(fill(Sheet::tr("Sanction at %1: %2"), {score, words}), line.reason);
+}
 
 QString sentence(const Note& note, const PerTeam<TeamName>& teams) {
     return std::visit(Say(teams), note.content);

@@ -4,6 +4,8 @@
 
 #include <QCoreApplication>
 
+#include <array>
+
 namespace setfolio {
 
 namespace {
@@ -48,6 +50,30 @@ QString levelWords(SanctionLevel level) {
 
 QString delayWords(DelayLevel level) {
     return level == DelayLevel::Warning ? Sanctions::tr("delay warning") : Sanctions::tr("delay penalty");
+}
+
+QString memberLetters(const Member& who) {
+    static const std::array letters{QStringLiteral("C"), QStringLiteral("AC1"), QStringLiteral("AC2"),
+                                    QStringLiteral("T"), QStringLiteral("M"),   QStringLiteral("B")};
+    return std::visit(Overloaded{[](ShirtNumber number) { return QString::number(number.value); },
+                                 [](BenchRole role) { return letters.at(static_cast<std::size_t>(role)); }},
+                      who);
+}
+
+QString delayLetters(DelayLevel level) {
+    return level == DelayLevel::Warning ? QStringLiteral("YUD") : QStringLiteral("RUD");
+}
+
+QString delayLetter() {
+    return QStringLiteral("D");
+}
+
+QString cardLetter(bool red) {
+    return red ? QStringLiteral("R") : QStringLiteral("Y");
+}
+
+QString improperWords() {
+    return Sanctions::tr("improper");
 }
 
 QString memberWords(const Member& who) {

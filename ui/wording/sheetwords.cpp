@@ -62,6 +62,7 @@ QString words(SheetLabel label) {
     case Result:                return Sheet::tr("Result");
     case Winner:                return Sheet::tr("Winner");
     case WinnerToConfirm:       return Sheet::tr("Winner, to be confirmed");
+    case Cancelled:             return Sheet::tr("Set cancelled, played again");
     case Loser:                 return Sheet::tr("Loser");
     case Duration:              return Sheet::tr("Duration");
     case OpeningPoint:          return Sheet::tr("point that won the serve");
@@ -72,6 +73,7 @@ QString words(SheetLabel label) {
     case NoServe:               return Sheet::tr("without a serve");
     case PenaltyPoint:          return Sheet::tr("penalty point");
     case Struck:                return Sheet::tr("struck, with its remark");
+    case TakenBack:             return Sheet::tr("points taken back");
     case Substitution:          return Sheet::tr("10 in for 7");
     case OpponentsSubstitution: return Sheet::tr("opponents’ substitution");
     case TimeOut:               return Sheet::tr("time-out");

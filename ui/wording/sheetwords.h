@@ -51,6 +51,7 @@ enum class SheetLabel : std::uint8_t {
     Result,
     Winner,
     WinnerToConfirm,
+    Cancelled,
     Loser,
     Duration,
     // legend
@@ -62,6 +63,7 @@ enum class SheetLabel : std::uint8_t {
     NoServe,
     PenaltyPoint,
     Struck,
+    TakenBack,
     Substitution,
     OpponentsSubstitution,
     TimeOut,

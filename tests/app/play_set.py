@@ -3,6 +3,8 @@
 """Scores a whole set in a real window on a virtual screen of 1366 x 768, from the line-ups to the result: by keys alone or
 by pointer alone, from outside the program. Then ledger, record and printed text must agree with what was keyed.
 
+Once, in the middle of a rally, the program is killed and started again.
+
   play_set.py SETFOLIO keys|pointer [--pictures FOLDER]
 """
 import hashlib
@@ -18,6 +20,7 @@ import hands
 import playedset
 from playedset import HOME, VISITORS
 
+KILLED_AT = next(number for number, step in enumerate(playedset.steps()) if number > 25 and step[0] == "rally" and step[2])
 TEAMS = {HOME: ("Saltmarsh Herons", "SAL"), VISITORS: ("Quarry Ridge Larks", "QRL")}
 
 
@@ -106,7 +109,23 @@ def acknowledged(match, count, within=5.0):
     raise AssertionError(f"{count} entries expected in the ledger, {match.read_bytes().count(bytes([10]))} there")
 
 
-def perform(scorer, match, picture):
+class Window:
+    """The program, which may be killed in the middle of a set and started again."""
+
+    def __init__(self, program, match):
+        self.command = [program, match]
+        self.start()
+
+    def start(self):
+        self.process = subprocess.Popen(self.command)
+        time.sleep(2.0)
+
+    def kill(self):
+        self.process.kill()
+        self.process.wait()
+
+
+def perform(scorer, match, picture, window):
     lines = acknowledged(match, 3)
 
     def done(more=1):
@@ -122,6 +141,8 @@ def perform(scorer, match, picture):
         if step[0] == "rally":
             if step[2]:
                 scorer.contact(), done()
+            if number == KILLED_AT:  # in the middle of a rally, as when the machine dies: it goes on where it was
+                window.kill(), window.start(), picture("after-kill")
             scorer.rally(step[1]), done()
         elif step[0] == "replay":
             scorer.contact(), done()
@@ -188,17 +209,15 @@ def main():
             time.sleep(0.3)
             subprocess.run(["import", "-window", "root", pictures / f"{by}-{name}.png"], check=True)
 
-    window = subprocess.Popen([program, match])
+    window = Window(program, match)
     try:
-        time.sleep(2.0)
         scorer = hands.Keyboard() if by == "keys" else PointerScorer()
-        perform(scorer, match, picture)
+        perform(scorer, match, picture, window)
     except BaseException:
         picture("failed")
         raise
     finally:
         window.kill()
-        window.wait()
     check_chain(match)
     assert subprocess.run([program, "check", match], stdout=subprocess.DEVNULL).returncode == 0
     check_record(program, match)

@@ -4,6 +4,7 @@
 
 #include "app/frontdesk.h"
 #include "app/terminal.h"
+#include "ui/look/plate.h"
 
 #include <QApplication>
 #include <QIcon>
@@ -17,6 +18,8 @@ static void loadWindowResources() {
 namespace setfolio {
 
 namespace {
+
+constexpr int windowFontPixels = 15;
 
 QIcon programIcon() {
     QIcon icon;
@@ -46,6 +49,7 @@ ExitCode run(const OpenWindow& command) {
         sayMessage(typefaceMissing(fonts.error().family, fonts.error().package));
         return ExitCode::Unavailable;
     }
+    QApplication::setFont(windowFont(windowFontPixels));
     FrontDesk desk(std::move(*fonts), clockOfTheHall());
     if (command.file.isEmpty())
         desk.showStartPage();

@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: MIT
 #include "tests/ui/sweep.h"
 #include "tests/ui/windowscenes.h"
+#include "ui/look/plate.h"
 #include "ui/table/keybutton.h"
 #include "ui/table/timeoutcard.h"
 
+#include <QApplication>
 #include <QLabel>
 #include <QPushButton>
 #include <QTest>
@@ -26,6 +28,7 @@ class TestEveryWindow : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
+    void initTestCase() { QApplication::setFont(setfolio::windowFont(15)); } // as the program does
     void itFitsTheSmallestScreen_data() { scenes(); }
     void itFitsTheSmallestScreen();
     void everyControlHasAName_data() { scenes(); }

@@ -6,12 +6,15 @@
 #include "ui/dialogs/twolinebutton.h"
 #include "ui/look/controls.h"
 
+#include <QDir>
 #include <QFileDialog>
 #include <QFrame>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QShortcut>
 #include <QVBoxLayout>
 
 using namespace Qt::Literals::StringLiterals;
@@ -38,8 +41,24 @@ StartPage::StartPage(const std::vector<RecentMatch>& recent, QWidget* parent) : 
     row->addStretch(1);
     setMinimumSize(smallest);
     resize(usual);
+    makeKeys();
     setFocusProxy(m_newMatch);
     m_newMatch->setFocus();
+}
+
+void StartPage::showGone(const QString& path) {
+    const auto found = m_recent.find(path);
+    if (found == m_recent.end())
+        return;
+    found->second->setDetail(tr("The file is no longer there: %1").arg(QDir::toNativeSeparators(path)));
+    found->second->setEnabled(false);
+}
+
+void StartPage::keyPressEvent(QKeyEvent* event) {
+    auto* button = qobject_cast<QPushButton*>(focusWidget());
+    if (button && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter))
+        return button->click();
+    QWidget::keyPressEvent(event);
 }
 
 QWidget* StartPage::makeChoices() {
@@ -87,6 +106,7 @@ QWidget* StartPage::makeRecent(const std::vector<RecentMatch>& recent) {
         button->setObjectName(u"recent"_s);
         button->setToolTip(plainTip(match.path));
         rows->addWidget(button);
+        m_recent.insert_or_assign(match.path, button);
         connect(button, &QPushButton::clicked, this, [this, path = match.path] { Q_EMIT matchChosen(path); });
     }
     rows->addStretch();
@@ -97,6 +117,11 @@ QWidget* StartPage::makeRecent(const std::vector<RecentMatch>& recent) {
     scroll->setWidget(list);
     column->addWidget(scroll, 1);
     return side;
+}
+
+void StartPage::makeKeys() {
+    connect(new QShortcut(QKeySequence::New, this), &QShortcut::activated, this, &StartPage::newMatchWanted);
+    connect(new QShortcut(QKeySequence::Open, this), &QShortcut::activated, this, &StartPage::askForFile);
 }
 
 void StartPage::askForFile() {

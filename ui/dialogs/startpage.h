@@ -7,11 +7,14 @@
 #include <QString>
 #include <QWidget>
 
+#include <map>
 #include <vector>
 
 class QPushButton;
 
 namespace setfolio {
+
+class TwoLineButton;
 
 /// A match opened before, as the page lists it.
 struct RecentMatch {
@@ -30,19 +33,27 @@ public:
 
     /// The folder in which "Open a match file" begins to look.
     void setFolder(const QString& folder) { m_folder = folder; }
+    /// Marks the recent match of that path as gone: it can be seen, but no longer chosen.
+    void showGone(const QString& path);
 
 Q_SIGNALS:
     void newMatchWanted();
     void matchChosen(const QString& path);
     void demoWanted();
 
+protected:
+    /// Enter presses the button that has the keyboard.
+    void keyPressEvent(QKeyEvent* event) override;
+
 private:
     [[nodiscard]] QWidget* makeChoices();
     [[nodiscard]] QWidget* makeRecent(const std::vector<RecentMatch>& recent);
+    void makeKeys();
     void askForFile();
 
     QString m_folder;
     QPushButton* m_newMatch = nullptr;
+    std::map<QString, TwoLineButton*> m_recent; ///< by their path
 };
 
 } // namespace setfolio

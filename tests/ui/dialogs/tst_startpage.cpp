@@ -3,6 +3,7 @@
 #include "tests/ui/dialogs/dialogmatches.h"
 #include "tests/ui/dialogs/hands.h"
 #include "ui/dialogs/startpage.h"
+#include "ui/look/colours.h"
 
 #include <QPushButton>
 #include <QScrollArea>
@@ -32,7 +33,13 @@ class StartPageTest : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
-    void enterBeginsANewMatch();
+    void spaceBeginsANewMatch();
+    void enterPressesTheButtonThatHasTheKeyboard_data();
+    void enterPressesTheButtonThatHasTheKeyboard();
+    void newAndOpenHaveTheirKeys();
+    void aMatchThatIsGoneCannotBeChosen();
+    void buttonsHaveTheColoursOfTheWindow_data();
+    void buttonsHaveTheColoursOfTheWindow();
     void eachChoiceIsWorkedByKeyMouseAndFinger_data();
     void eachChoiceIsWorkedByKeyMouseAndFinger();
     void aRecentMatchIsChosenByKeyMouseAndFinger();
@@ -44,12 +51,93 @@ private Q_SLOTS:
     void eightMatchesNeedNoScrolling();
 };
 
-void StartPageTest::enterBeginsANewMatch() {
+void StartPageTest::spaceBeginsANewMatch() {
     StartPage page({});
     QSignalSpy wanted(&page, &StartPage::newMatchWanted);
     showActive(page);
     pressIn(page, Qt::Key_Space);
     QCOMPARE(wanted.size(), 1);
+}
+
+void StartPageTest::enterPressesTheButtonThatHasTheKeyboard_data() {
+    QTest::addColumn<Qt::Key>("key");
+    QTest::newRow("Return") << Qt::Key_Return;
+    QTest::newRow("Enter of the number pad") << Qt::Key_Enter;
+}
+
+void StartPageTest::enterPressesTheButtonThatHasTheKeyboard() {
+    QFETCH(Qt::Key, key);
+    StartPage page(recent(3));
+    QSignalSpy newMatch(&page, &StartPage::newMatchWanted);
+    QSignalSpy demo(&page, &StartPage::demoWanted);
+    QSignalSpy chosen(&page, &StartPage::matchChosen);
+    showActive(page);
+    pressIn(page, key);
+    QCOMPARE(newMatch.size(), 1); // it has the keyboard at first
+    QVERIFY(tabTo(page, u"demo"_s));
+    pressIn(page, key);
+    QCOMPARE(demo.size(), 1);
+    QVERIFY(tabTo(page, u"recent"_s));
+    pressIn(page, key);
+    QCOMPARE(chosen.size(), 1);
+    QCOMPARE(newMatch.size(), 1);
+}
+
+void StartPageTest::newAndOpenHaveTheirKeys() {
+    const QTemporaryDir folder;
+    write(folder.filePath(u"a.setfolio"_s), {});
+    StartPage page({});
+    page.setFolder(folder.path());
+    QSignalSpy newMatch(&page, &StartPage::newMatchWanted);
+    QSignalSpy chosen(&page, &StartPage::matchChosen);
+    showActive(page);
+    pressIn(page, Qt::Key_N, Qt::ControlModifier);
+    QCOMPARE(newMatch.size(), 1);
+    const ChoosingFile choosing(u"a.setfolio"_s);
+    pressIn(page, Qt::Key_O, Qt::ControlModifier);
+    QVERIFY(choosing.hasChosen());
+    QCOMPARE(chosen.size(), 1);
+}
+
+void StartPageTest::aMatchThatIsGoneCannotBeChosen() {
+    StartPage page(recent(2));
+    QSignalSpy chosen(&page, &StartPage::matchChosen);
+    showActive(page);
+    page.showGone(u"/matches/2.setfolio"_s);
+    page.showGone(u"/matches/never listed.setfolio"_s);
+    const auto buttons = page.findChildren<QPushButton*>(u"recent"_s);
+    QVERIFY(buttons.at(0)->isEnabled() && !buttons.at(1)->isEnabled());
+    QCOMPARE(buttons.at(1)->accessibleDescription(), u"The file is no longer there: /matches/2.setfolio"_s);
+    QTest::mouseClick(buttons.at(1), Qt::LeftButton);
+    QCOMPARE(chosen.size(), 0);
+}
+
+void StartPageTest::buttonsHaveTheColoursOfTheWindow_data() {
+    QTest::addColumn<Theme>("theme");
+    QTest::newRow("light") << Theme::Light;
+    QTest::newRow("dark") << Theme::Dark;
+}
+
+void StartPageTest::buttonsHaveTheColoursOfTheWindow() {
+    QFETCH(Theme, theme);
+    const QPalette before = QApplication::palette();
+    QApplication::setPalette(paletteOf(theme));
+    StartPage page({});
+    showActive(page);
+    QApplication::setPalette(before);
+    const Colours& colours = coloursOf(theme);
+    const auto groundOf = [](QPushButton* shown) {
+        return QColor(shown->grab().toImage().pixel(shown->width() - 20, 30));
+    };
+    auto* other = childOf<QPushButton>(page, "demo");
+    auto* button = childOf<QPushButton>(page, "openFile");
+    QTest::mouseMove(other);
+    QTest::mouseMove(button);
+    QTRY_COMPARE(groundOf(other), colours.button);
+    QTRY_COMPARE(groundOf(button), colours.panel);
+    QTest::mousePress(button, Qt::LeftButton);
+    QCOMPARE(groundOf(button), colours.bar);
+    QTest::mouseRelease(button, Qt::LeftButton, Qt::NoModifier, QPoint(-9, -9)); // let go beside it: nothing is asked
 }
 
 void StartPageTest::eachChoiceIsWorkedByKeyMouseAndFinger_data() {

@@ -29,9 +29,13 @@ QString matchFolder() {
     return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
 }
 
+QString ownFolder() {
+    return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + u"/setfolio"_s;
+}
+
 /// The demo match to look round in: a copy of the user's own, made once, in which what is entered stays.
 QString demoCopy() {
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + u"/setfolio"_s;
+    const QString folder = ownFolder();
     const QString path = folder + u"/demo.setfolio"_s;
     QDir().mkpath(folder);
     if (!QFileInfo::exists(path) && QFile::copy(u":/demo/herons-larks.setfolio"_s, path))
@@ -85,7 +89,7 @@ void FrontDesk::showStartPage() {
     connect(m_startPage, &StartPage::newMatchWanted, this, &FrontDesk::beginMatch);
     connect(m_startPage, &StartPage::matchChosen, this, &FrontDesk::open);
     connect(m_startPage, &StartPage::demoWanted, this, &FrontDesk::openDemo);
-    m_startPage->setWindowTitle(QApplication::applicationDisplayName());
+    m_startPage->setWindowTitle(u"Setfolio"_s);
     m_startPage->show();
 }
 
@@ -100,6 +104,8 @@ bool FrontDesk::open(const QString& path) {
     if (!file) {
         LedgerError error = file.error();
         error.path = path;
+        if (m_startPage && !QFileInfo::exists(path))
+            m_startPage->showGone(path);
         const QString copy = tellOfDamage(error, parentForMessages());
         return !copy.isEmpty() && open(copy);
     }
@@ -109,9 +115,12 @@ bool FrontDesk::open(const QString& path) {
 
 void FrontDesk::beginMatch() {
     NewMatchDialog dialog(m_laidAside ? *m_laidAside : draftFor(m_clock), matchFolder(), QLocale(),
-                          parentForMessages());
+                          RulebookShelf(ownFolder() + u"/rulebooks"_s), parentForMessages());
+    if (m_laidAside)
+        dialog.offerToBeginEmpty();
     const MatchDraft proposed = dialog.draft();
-    while (dialog.exec() == QDialog::Accepted) {
+    int answer = dialog.exec();
+    for (; answer == QDialog::Accepted; answer = dialog.exec()) {
         const QString path = dialog.path();
         const auto written = writeMatch(path, recordedAt(m_clock.utc(), dialog.result()));
         if (written) {
@@ -120,6 +129,10 @@ void FrontDesk::beginMatch() {
             return;
         }
         tell(written.error(), parentForMessages());
+    }
+    if (answer == NewMatchDialog::BeginEmpty) {
+        m_laidAside.reset();
+        return beginMatch();
     }
     if (const MatchDraft typed = dialog.draft(); typed != proposed)
         m_laidAside = typed;

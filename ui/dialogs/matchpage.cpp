@@ -4,9 +4,8 @@
 
 #include "ui/dialogs/dropfields.h"
 #include "ui/dialogs/pieces.h"
-#include "ui/dialogs/rulebookview.h"
+#include "ui/dialogs/rulebookchoice.h"
 #include "ui/dialogs/timefield.h"
-#include "ui/wording/rulebookwords.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
@@ -20,19 +19,19 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace setfolio {
 
-MatchPage::MatchPage(const MatchDraft& draft, const QLocale& locale, QWidget* parent) : QWidget(parent) {
+MatchPage::MatchPage(const MatchDraft& draft, const QLocale& locale, const RulebookShelf& shelf, QWidget* parent)
+    : QWidget(parent) {
     makeFields(draft, locale);
-    collectRulebooks(draft.opened.rulebook);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(20);
     row->addWidget(makeForm(), 1);
-    row->addWidget(makeRulebook(), 1);
-    const auto own = std::ranges::find(m_rulebooks, draft.opened.rulebook);
-    m_choice->setCurrentIndex(own == m_rulebooks.end() ? 0 : static_cast<int>(own - m_rulebooks.begin()));
-    chooseRulebook(m_choice->currentIndex());
+    row->addWidget(makeRulebook(draft.opened.rulebook, shelf), 1);
     offerBestOf(draft.opened.bestOf);
-    connect(m_choice, &QComboBox::currentIndexChanged, this, &MatchPage::chooseRulebook);
+    connect(m_rulebook, &RulebookChoice::changed, this, [this] {
+        offerBestOf(m_bestOf->checkedId());
+        Q_EMIT changed();
+    });
     setFocusProxy(m_competition);
 }
 
@@ -53,7 +52,7 @@ bool MatchPage::isGood() const {
 }
 
 const Rulebook& MatchPage::rulebook() const {
-    return m_rulebooks.at(static_cast<std::size_t>(std::max(0, m_choice->currentIndex())));
+    return m_rulebook->rulebook();
 }
 
 void MatchPage::makeFields(const MatchDraft& draft, const QLocale& locale) {
@@ -96,40 +95,16 @@ QWidget* MatchPage::makeForm() {
     return form;
 }
 
-QWidget* MatchPage::makeRulebook() {
-    auto* side = new QWidget;
-    auto* column = new QVBoxLayout(side);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(10);
-    m_choice = new ChoiceField;
-    for (const Rulebook& rulebook : m_rulebooks)
-        m_choice->addItem(titleOf(rulebook));
+QWidget* MatchPage::makeRulebook(const Rulebook& own, const RulebookShelf& shelf) {
     m_bestOf = new QButtonGroup(this);
-    m_bestOfRow = new QHBoxLayout;
+    auto* bestOf = new QWidget;
+    m_bestOfRow = new QHBoxLayout(bestOf);
+    m_bestOfRow->setContentsMargins(0, 0, 0, 0);
     m_bestOfRow->setSpacing(8);
-    m_says = new RulebookView;
-    pieces::addField(*column, tr("Rulebook"), *m_choice, u"rulebook"_s);
-    column->addLayout(m_bestOfRow);
-    column->addWidget(m_says, 1);
-    column->addWidget(pieces::explanation(rulesDiffer()));
-    return side;
-}
-
-void MatchPage::collectRulebooks(const Rulebook& own) {
-    for (const QString& id : publishedRulebookIds()) {
-        if (const auto published = publishedRulebook(id))
-            m_rulebooks.push_back(*published);
-    }
-    const bool known = std::ranges::find(m_rulebooks, own) != m_rulebooks.end();
-    if (m_rulebooks.empty() || (!own.id.isEmpty() && !known)) // the last match was played under a copy of its own
-        m_rulebooks.push_back(own);
-}
-
-void MatchPage::chooseRulebook(int) {
-    const int wanted = m_bestOf->checkedId();
-    m_says->setRulebook(rulebook());
-    offerBestOf(wanted);
-    Q_EMIT changed();
+    m_rulebook = new RulebookChoice(own, shelf, *bestOf);
+    m_rulebook->setAddition(m_competition->text());
+    connect(m_competition, &QLineEdit::textChanged, m_rulebook, &RulebookChoice::setAddition);
+    return m_rulebook;
 }
 
 void MatchPage::offerBestOf(int wanted) {

@@ -5,27 +5,28 @@
 #pragma once
 
 #include "ui/dialogs/matchdraft.h"
+#include "ui/dialogs/rulebookshelf.h"
 
 #include <QLocale>
 #include <QWidget>
 
 class QBoxLayout;
 class QButtonGroup;
-class QComboBox;
 class QDateEdit;
 class QHBoxLayout;
 class QLineEdit;
 
 namespace setfolio {
 
-class RulebookView;
+class RulebookChoice;
 class TimeField;
 
 class MatchPage : public QWidget {
     Q_OBJECT
 
 public:
-    MatchPage(const MatchDraft& draft, const QLocale& locale, QWidget* parent = nullptr);
+    /// `shelf` has the rulebooks that are offered beside the published ones.
+    MatchPage(const MatchDraft& draft, const QLocale& locale, const RulebookShelf& shelf, QWidget* parent = nullptr);
 
     void writeTo(MatchDraft& draft) const;
     /// Whether the time can be read.
@@ -38,9 +39,7 @@ Q_SIGNALS:
 private:
     void makeFields(const MatchDraft& draft, const QLocale& locale);
     [[nodiscard]] QWidget* makeForm();
-    [[nodiscard]] QWidget* makeRulebook();
-    void collectRulebooks(const Rulebook& own);
-    void chooseRulebook(int index);
+    [[nodiscard]] QWidget* makeRulebook(const Rulebook& own, const RulebookShelf& shelf);
     void offerBestOf(int wanted);
 
     QLineEdit* m_competition = nullptr;
@@ -49,11 +48,9 @@ private:
     QLineEdit* m_venue = nullptr;
     QDateEdit* m_date = nullptr;
     TimeField* m_time = nullptr;
-    QComboBox* m_choice = nullptr;
+    RulebookChoice* m_rulebook = nullptr;
     QButtonGroup* m_bestOf = nullptr;
     QHBoxLayout* m_bestOfRow = nullptr;
-    RulebookView* m_says = nullptr;
-    std::vector<Rulebook> m_rulebooks;
 };
 
 } // namespace setfolio

@@ -33,14 +33,15 @@ constexpr int railWidth = 214;
 
 } // namespace
 
-NewMatchDialog::NewMatchDialog(const MatchDraft& draft, const QString& folder, const QLocale& locale, QWidget* parent)
+NewMatchDialog::NewMatchDialog(const MatchDraft& draft, const QString& folder, const QLocale& locale,
+                               const RulebookShelf& shelf, QWidget* parent)
     : FrameDialog(tr("New match"), {}, tr("Start the match"), parent),
       m_begun(draft),
       m_folder(folder),
       m_stack(new QStackedWidget),
       m_steps(new QButtonGroup(this)),
       m_said(new QLabel) {
-    makePages(draft, locale);
+    makePages(draft, locale, shelf);
     auto* row = new QHBoxLayout;
     row->setSpacing(20);
     row->addWidget(makeSteps());
@@ -71,6 +72,13 @@ QString NewMatchDialog::path() const {
     if (!m_chosenPath.isEmpty())
         return m_chosenPath;
     return freePath(m_folder, fileNameFor(draft().opened), [](const QString& path) { return QFileInfo::exists(path); });
+}
+
+void NewMatchDialog::offerToBeginEmpty() {
+    auto* empty = pieces::button(tr("Begin empty"), u"beginEmpty"_s);
+    empty->setToolTip(tr("Drops what was typed for the match that was cancelled"));
+    addToFoot(empty);
+    connect(empty, &QPushButton::clicked, this, [this] { done(BeginEmpty); });
 }
 
 QString NewMatchDialog::sentence(const DraftProblem& problem) {
@@ -127,8 +135,8 @@ QWidget* NewMatchDialog::makeSteps() {
     return rail;
 }
 
-void NewMatchDialog::makePages(const MatchDraft& draft, const QLocale& locale) {
-    m_match = new MatchPage(draft, locale);
+void NewMatchDialog::makePages(const MatchDraft& draft, const QLocale& locale, const RulebookShelf& shelf) {
+    m_match = new MatchPage(draft, locale, shelf);
     m_match->setObjectName(u"matchPage"_s);
     m_stack->addWidget(m_match);
     for (const Team team : bothTeams) {

@@ -6,6 +6,7 @@
 
 #include "ui/dialogs/framedialog.h"
 #include "ui/dialogs/matchdraft.h"
+#include "ui/dialogs/rulebookshelf.h"
 
 #include <QLocale>
 
@@ -30,8 +31,9 @@ class NewMatchDialog : public FrameDialog {
 
 public:
     /// `draft` is what the fields begin with: its date is the day to be proposed, its id goes into the entry. `folder`
-    /// is where match files are kept. Nothing is written.
-    NewMatchDialog(const MatchDraft& draft, const QString& folder, const QLocale& locale, QWidget* parent = nullptr);
+    /// is where match files are kept; `shelf` has the rulebooks of this machine. No match is written.
+    NewMatchDialog(const MatchDraft& draft, const QString& folder, const QLocale& locale,
+                   const RulebookShelf& shelf = RulebookShelf(), QWidget* parent = nullptr);
 
     /// MatchOpened, Roster of the home team, Roster of the visitors, Officials; has a meaning once it is accepted.
     [[nodiscard]] std::vector<Entry> result() const { return entriesOf(draft()); }
@@ -39,6 +41,11 @@ public:
     [[nodiscard]] MatchDraft draft() const;
     /// The match file to be created.
     [[nodiscard]] QString path() const;
+
+    /// What exec() gives when the fields shall begin anew, without what was typed for the match that was cancelled.
+    static constexpr int BeginEmpty = 2;
+    /// Offers that by a button, for a draft that was typed before.
+    void offerToBeginEmpty();
 
     /// A problem as a sentence.
     [[nodiscard]] static QString sentence(const DraftProblem& problem);
@@ -50,7 +57,7 @@ private:
     enum Page { Match, Home, Visitors, OfficialsList, PageCount };
 
     [[nodiscard]] QWidget* makeSteps();
-    void makePages(const MatchDraft& draft, const QLocale& locale);
+    void makePages(const MatchDraft& draft, const QLocale& locale, const RulebookShelf& shelf);
     void makeFoot();
     void showPage(int page);
     void goOn();

@@ -54,7 +54,7 @@ RulebookView::RulebookView(QWidget* parent) : QScrollArea(parent) {
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
 }
 
-void RulebookView::setRulebook(const Rulebook& rulebook) {
+void RulebookView::setRulebook(const Rulebook& rulebook, bool onlyOpen) {
     auto* list = new QWidget;
     auto* grid = new QGridLayout(list);
     grid->setContentsMargins(14, 10, 14, 10);
@@ -63,7 +63,9 @@ void RulebookView::setRulebook(const Rulebook& rulebook) {
     grid->setColumnStretch(0, 1);
     int row = 0;
     for (const SettingWords& setting : wordsFor(rulebook))
-        addSetting(*grid, row++, setting);
+        if (setting.open || !onlyOpen)
+            addSetting(*grid, row++, setting);
+    grid->setRowStretch(3 * row, 1);
     setWidget(list);
 }
 

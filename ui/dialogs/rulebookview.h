@@ -15,7 +15,8 @@ class RulebookView : public QScrollArea {
 
 public:
     explicit RulebookView(QWidget* parent = nullptr);
-    void setRulebook(const Rulebook& rulebook);
+    /// All it says, or only its open points.
+    void setRulebook(const Rulebook& rulebook, bool onlyOpen);
 };
 
 } // namespace setfolio

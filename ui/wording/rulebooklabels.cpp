@@ -231,6 +231,18 @@ constexpr Label phrases[] = {
     {"first-referee",           QT_TRANSLATE_NOOP("setfolio::RulebookWords", "first referee")},
 };
 
+constexpr Label groups[] = {
+    {"set-points",              QT_TRANSLATE_NOOP("setfolio::RulebookWords", "Sets and match")},
+    {"serve-seconds",           QT_TRANSLATE_NOOP("setfolio::RulebookWords", "Serve and wrong server")},
+    {"substitution-limit",      QT_TRANSLATE_NOOP("setfolio::RulebookWords", "Substitutions")},
+    {"time-outs",               QT_TRANSLATE_NOOP("setfolio::RulebookWords", "Time-outs")},
+    {"maximum-liberos",         QT_TRANSLATE_NOOP("setfolio::RulebookWords", "Libero")},
+    {"conduct-ladder",          QT_TRANSLATE_NOOP("setfolio::RulebookWords", "Sanctions and requests")},
+    {"roster-seconds",          QT_TRANSLATE_NOOP("setfolio::RulebookWords", "Rosters and line-ups")},
+    {"written-order",           QT_TRANSLATE_NOOP("setfolio::RulebookWords", "Score sheet and notices")},
+    {"",                        QT_TRANSLATE_NOOP("setfolio::RulebookWords", "Rules without a value")},
+};
+
 constexpr Label absences[] = {
     {"long-interval-after-set", QT_TRANSLATE_NOOP("setfolio::RulebookWords", "any")},
     {"resume-within-hours",     QT_TRANSLATE_NOOP("setfolio::RulebookWords", "no limit")},
@@ -248,6 +260,12 @@ QString saidOf(std::span<const Label> list, const QString& key) {
 
 QString settingLabel(const QString& key) {
     return saidOf(labels, key);
+}
+
+QString groupBeginningWith(const QString& key) {
+    const auto* found =
+        std::ranges::find_if(groups, [&key](const Label& label) { return key == QLatin1String(label.key); });
+    return found == std::end(groups) ? QString() : Say::tr(found->words);
 }
 
 QString settingPhrase(const QString& word) {

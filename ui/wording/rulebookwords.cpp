@@ -4,9 +4,11 @@
 
 #include "core/rules/rulebooksettings.h"
 #include "core/rules/settingwords.h"
+#include "ui/wording/fill.h"
 #include "ui/wording/rulebooklabels.h"
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QStringList>
 
 namespace setfolio {
@@ -101,6 +103,66 @@ std::vector<SettingWords> wordsFor(const Rulebook& rulebook) {
 
 QString sourceWords(const SettingWords& setting) {
     return setting.open ? Say::tr("%1. Look it up before the season.").arg(setting.source) : setting.source;
+}
+
+QString valueWords(const QString& key, const Rulebook& rulebook) {
+    const Setting* setting = settingOf(key);
+    return setting ? valueWords(*setting, rulebook) : QString();
+}
+
+QString gradeWords(const Source& source) {
+    if (source.grade == QLatin1String("A"))
+        return Say::tr("Grade A: the rule-making body's own text.");
+    return source.grade == QLatin1String("B") ? Say::tr("Grade B: teaching text of an association.") : QString();
+}
+
+QString openPointsWords(std::size_t count) {
+    if (count == 0)
+        return Say::tr("No open points: everything has its source.");
+    if (count == 1)
+        return Say::tr("1 open point: it differs between leagues or is not published. Look it up before the season.");
+    return Say::tr("%1 open points: they differ between leagues or are not published. Look them up before the season.")
+        .arg(count);
+}
+
+QString adaptingProblem(const RulebookError& error) {
+    const std::pair<QLatin1String, QString> reasons[] = {
+        {QLatin1String("best-of"), Say::tr("choose at least one number.")},
+        {QLatin1String("cap"), Say::tr("it cannot be below the points that win a set.")},
+        {QLatin1String("time-out-warning-seconds"), Say::tr("it cannot come after the end of the time-out.")},
+        {QLatin1String("highest-number"), Say::tr("it cannot be below the lowest one.")},
+    };
+    for (const auto& [key, reason] : reasons)
+        if (error.setting == key)
+            return QStringLiteral("%1: %2").arg(settingLabel(error.setting), reason);
+    return Say::tr("%1: this value cannot be used. Put it back, or choose another one.")
+        .arg(settingLabel(error.setting));
+}
+
+QString rulebookFileProblem(const QString& path, const RulebookError& error) {
+    const QString file = QDir::toNativeSeparators(path);
+    const QString label = settingLabel(error.setting);
+    const QString setting = label == error.setting ? QStringLiteral("“%1”").arg(label)
+                                                   : QStringLiteral("“%1” (%2)").arg(label, error.setting);
+    using enum RulebookError::Code;
+    switch (error.code) {
+    case NotJson:
+        return Say::tr("%1 is not a rulebook: choose a file that was written as one.").arg(file);
+    case UnknownSetting:
+        return fill(Say::tr("%1 cannot be used: this version does not know %2. Take it out of the file, or have the "
+                            "file written anew."),
+                    {file, setting});
+    case MissingSetting:
+        return fill(Say::tr("%1 cannot be used: %2 is missing. Put it into the file, or adapt a published rulebook "
+                            "instead."),
+                    {file, setting});
+    case WrongType:
+    case OutOfRange:
+        return fill(Say::tr("%1 cannot be used: %2 has a value that it cannot have. Put it right in the file, or adapt "
+                            "a published rulebook instead."),
+                    {file, setting});
+    }
+    Q_UNREACHABLE();
 }
 
 QString titleOf(const Rulebook& rulebook) {

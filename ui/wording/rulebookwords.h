@@ -25,6 +25,19 @@ struct SettingWords {
 /// Where it comes from, and of what is open that it be looked up; empty when no source is given.
 [[nodiscard]] QString sourceWords(const SettingWords& setting);
 
+/// What a setting's value is in a rulebook: "18"; empty for a rule that has none.
+[[nodiscard]] QString valueWords(const QString& key, const Rulebook& rulebook);
+/// "Grade A: the rule-making body's own text"; empty for a source without a grade.
+[[nodiscard]] QString gradeWords(const Source& source);
+
+/// How many points of a rulebook are open, and what to do about them; that there are none, too.
+[[nodiscard]] QString openPointsWords(std::size_t count);
+
+/// What is wrong with a rulebook that is being adapted: the setting by its title, and the way out.
+[[nodiscard]] QString adaptingProblem(const RulebookError& error);
+/// That a file gives no rulebook: the file, the setting by its title and its key in the file, and the way out.
+[[nodiscard]] QString rulebookFileProblem(const QString& path, const RulebookError& error);
+
 /// "High school (NFHS), 2026-27"
 [[nodiscard]] QString titleOf(const Rulebook& rulebook);
 

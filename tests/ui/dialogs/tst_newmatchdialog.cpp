@@ -84,6 +84,7 @@ private Q_SLOTS:
     void aFileOfThatNameIsNeverWrittenOver();
     void aLongPathIsShortenedInItsMiddle();
     void theShortNameIsProposedAndMayBeTyped();
+    void itCanBeBegunEmpty();
 };
 
 void NewMatchDialogTest::theMatchMadeHoldsWhatWasTyped() {
@@ -262,6 +263,15 @@ void NewMatchDialogTest::theShortNameIsProposedAndMayBeTyped() {
     QVERIFY(tabTo(shown.dialog, u"name"_s));
     typeInto(shown.dialog, u"Other Name"_s);
     QCOMPARE(code->text(), u"SHN"_s); // typed by hand, it stays
+}
+
+void NewMatchDialogTest::itCanBeBegunEmpty() {
+    Shown usual;
+    QVERIFY(!usual.dialog.findChild<QPushButton*>(u"beginEmpty"_s));
+    Shown shown;
+    shown.dialog.offerToBeginEmpty();
+    shown.click("beginEmpty");
+    QCOMPARE(shown.dialog.QDialog::result(), int(NewMatchDialog::BeginEmpty));
 }
 
 } // namespace setfolio

@@ -146,11 +146,16 @@ void press(OpenTable& opened, std::initializer_list<Qt::Key> keys) {
         opened.press(key);
 }
 
+std::vector<WindowScene> joined(std::vector<WindowScene> scenes, const std::vector<WindowScene>& more) {
+    scenes.insert(scenes.end(), more.begin(), more.end());
+    return scenes;
+}
+
 } // namespace
 
 const std::vector<WindowScene>& windowScenes() {
     using enum Qt::Key;
-    static const std::vector<WindowScene> scenes{
+    static const std::vector<WindowScene> windows{
         {"table before the toss", [] { return table(withRosters()); }},
         {"table before the line-ups", [] { return table(withRosters().toss(Team::Visitors)); }},
         {"table before the set", [] { return table(linedUp()); }},
@@ -197,6 +202,7 @@ const std::vector<WindowScene>& windowScenes() {
         {"preview", preview},
         {"preview with a long sentence", previewWithSentence},
     };
+    static const std::vector<WindowScene> scenes = joined(windows, barScenes());
     return scenes;
 }
 

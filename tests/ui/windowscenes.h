@@ -27,5 +27,7 @@ struct WindowScene {
 /// bar.
 inline constexpr QSize smallestRoom(1366, 696);
 [[nodiscard]] const std::vector<WindowScene>& windowScenes();
+/// Those of them in which a bar of the table is open.
+[[nodiscard]] std::vector<WindowScene> barScenes();
 
 } // namespace setfolio::testing

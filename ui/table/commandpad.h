@@ -9,6 +9,8 @@
 #include <QWidget>
 
 class QGridLayout;
+class QHBoxLayout;
+class QVBoxLayout;
 
 namespace setfolio {
 
@@ -25,6 +27,10 @@ Q_SIGNALS:
     void commanded(TableCommand command);
 
 private:
+    [[nodiscard]] KeyButton* makeButton(TableCommand command);
+
+    QVBoxLayout* m_column;
+    QHBoxLayout* m_first; ///< the serve, and who makes it
     QGridLayout* m_grid;
     std::vector<KeyButton*> m_buttons;
 };

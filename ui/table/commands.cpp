@@ -31,6 +31,20 @@ Keys undoKeys() {
     return one(Qt::Key_Backspace) + standard(QKeySequence::Undo);
 }
 
+constexpr unsigned bit(Phase phase) {
+    return 1U << static_cast<unsigned>(phase);
+}
+
+// Phases in which a command can mean something.
+constexpr unsigned beforeSet = bit(Phase::BeforeSet);
+constexpr unsigned inSet = bit(Phase::ReadyToServe) | bit(Phase::Rally);
+constexpr unsigned won = bit(Phase::SetWon);
+constexpr unsigned suspended = bit(Phase::Suspended);
+constexpr unsigned closed = bit(Phase::MatchClosed);
+constexpr unsigned dead = beforeSet | won | suspended | bit(Phase::MatchWon) | closed;
+constexpr unsigned opened = inSet | beforeSet | won | suspended | bit(Phase::MatchWon);
+constexpr unsigned always = opened | closed | bit(Phase::NotOpened);
+
 // clang-format off
 std::vector<CommandInfo> makeTable() {
     using C = TableCommand;
@@ -39,38 +53,51 @@ std::vector<CommandInfo> makeTable() {
     const auto right = Side::Right;
     const auto none = std::nullopt;
     return {
-        {C::NextStep,          M::Set,   u"nextStep"_s,       {Qt::Key_Return, Qt::Key_Enter}, none,  true},
-        {C::LeftWins,          M::Rally, u"leftWins"_s,       one(Qt::Key_Left),              left,  true},
-        {C::RightWins,         M::Rally, u"rightWins"_s,      one(Qt::Key_Right),             right, true},
-        {C::ServeContacted,    M::Rally, u"serveContacted"_s, one(Qt::Key_Space),             none,  true},
-        {C::Replay,            M::Rally, u"replay"_s,         one(Qt::Key_Y),                 none,  true},
-        {C::ReServe,           M::Rally, u"reServe"_s,        one(Qt::SHIFT | Qt::Key_Y),     none,  true},
-        {C::NoServe,           M::Rally, u"noServe"_s,        one(Qt::Key_N),                 none,  true},
-        {C::LeftSubstitution,  M::Set,   u"subLeft"_s,        one(Qt::Key_S),                 left,  true},
-        {C::LeftTimeOut,       M::Set,   u"timeOutLeft"_s,    one(Qt::Key_D),                 left,  true},
-        {C::LeftLibero,        M::Set,   u"liberoLeft"_s,     one(Qt::Key_F),                 left,  true},
-        {C::RightSubstitution, M::Set,   u"subRight"_s,       one(Qt::Key_L),                 right, true},
-        {C::RightTimeOut,      M::Set,   u"timeOutRight"_s,   one(Qt::Key_K),                 right, true},
-        {C::RightLibero,       M::Set,   u"liberoRight"_s,    one(Qt::Key_J),                 right, true},
-        {C::LeftPenalty,       M::Rally, u"penaltyLeft"_s,    {},                             left,  true},
-        {C::RightPenalty,      M::Rally, u"penaltyRight"_s,   {},                             right, true},
-        {C::Remark,            M::Sheet, u"remark"_s,         one(Qt::Key_M),                 none,  true},
-        {C::Undo,              M::Sheet, u"undo"_s,           undoKeys(),                     none,  true},
-        {C::Redo,              M::Sheet, u"redo"_s,           standard(QKeySequence::Redo),   none,  true},
-        {C::GoToLive,          M::View,  u"goToLive"_s,       one(Qt::Key_Home),              none,  false},
-        {C::PageBack,          M::View,  u"pageBack"_s,       one(Qt::Key_PageUp),            none,  false},
-        {C::PageOn,            M::View,  u"pageOn"_s,         one(Qt::Key_PageDown),          none,  false},
-        {C::LiveBand,          M::View,  u"liveBand"_s,       one(Qt::Key_F7),                none,  false},
-        {C::WholePage,         M::View,  u"wholePage"_s,      one(Qt::Key_F8),                none,  false},
-        {C::NewMatch,          M::Match, u"newMatch"_s,       standard(QKeySequence::New),    none,  false},
-        {C::OpenMatch,         M::Match, u"openMatch"_s,      standard(QKeySequence::Open),   none,  false},
-        {C::Toss,              M::Set,   u"toss"_s,           {},                             none,  true},
-        {C::LeftLineUp,        M::Set,   u"lineUpLeft"_s,     {},                             left,  true},
-        {C::RightLineUp,       M::Set,   u"lineUpRight"_s,    {},                             right, true},
-        {C::LeftRoster,        M::Set,   u"rosterLeft"_s,     {},                             left,  true},
-        {C::RightRoster,       M::Set,   u"rosterRight"_s,    {},                             right, true},
-        {C::Print,             M::Match, u"print"_s,          standard(QKeySequence::Print),  none,  false},
-        {C::CloseWindow,       M::Match, u"closeWindow"_s,    standard(QKeySequence::Close),  none,  false},
+        {C::NextStep,          M::Set,   u"nextStep"_s,       {Qt::Key_Return, Qt::Key_Enter}, none,  true,  dead},
+        {C::LeftWins,          M::Rally, u"leftWins"_s,       one(Qt::Key_Left),              left,  true,  inSet},
+        {C::RightWins,         M::Rally, u"rightWins"_s,      one(Qt::Key_Right),             right, true,  inSet},
+        {C::ServeContacted,    M::Rally, u"serveContacted"_s, one(Qt::Key_Space),             none,  true,  inSet},
+        {C::Replay,            M::Rally, u"replay"_s,         one(Qt::Key_Y),                 none,  true,  inSet},
+        {C::ReServe,           M::Rally, u"reServe"_s,        one(Qt::SHIFT | Qt::Key_Y),     none,  true,  inSet},
+        {C::NoServe,           M::Rally, u"noServe"_s,        one(Qt::Key_N),                 none,  true,  inSet},
+        {C::LeftSubstitution,  M::Set,   u"subLeft"_s,        one(Qt::Key_S),                 left,  true,  beforeSet | inSet},
+        {C::LeftTimeOut,       M::Set,   u"timeOutLeft"_s,    one(Qt::Key_D),                 left,  true,  inSet},
+        {C::LeftLibero,        M::Set,   u"liberoLeft"_s,     one(Qt::Key_F),                 left,  true,  inSet},
+        {C::RightSubstitution, M::Set,   u"subRight"_s,       one(Qt::Key_L),                 right, true,  beforeSet | inSet},
+        {C::RightTimeOut,      M::Set,   u"timeOutRight"_s,   one(Qt::Key_K),                 right, true,  inSet},
+        {C::RightLibero,       M::Set,   u"liberoRight"_s,    one(Qt::Key_J),                 right, true,  inSet},
+        {C::WhoServes,         M::Rally, u"whoServes"_s,      one(Qt::Key_W),                 none,  true,  inSet | won},
+        {C::LeftCard,          M::Set,   u"cardLeft"_s,       one(Qt::Key_G),                 left,  true,  opened},
+        {C::RightCard,         M::Set,   u"cardRight"_s,      one(Qt::Key_H),                 right, true,  opened},
+        {C::LeftPenalty,       M::Rally, u"penaltyLeft"_s,    {},                             left,  true,  inSet},
+        {C::RightPenalty,      M::Rally, u"penaltyRight"_s,   {},                             right, true,  inSet},
+        {C::LeftCaptain,       M::Set,   u"captainLeft"_s,    {},                             left,  true,  inSet},
+        {C::RightCaptain,      M::Set,   u"captainRight"_s,   {},                             right, true,  inSet},
+        {C::LeftRedesignation, M::Set,   u"newLiberoLeft"_s,  {},                             left,  true,  inSet},
+        {C::RightRedesignation, M::Set,  u"newLiberoRight"_s, {},                             right, true,  inSet},
+        {C::SidesChanged,      M::Set,   u"sidesChanged"_s,   {},                             none,  true,  inSet},
+        {C::ComparedAgrees,    M::Sheet, u"agrees"_s,         {},                             none,  true,  opened},
+        {C::ComparedDiffers,   M::Sheet, u"differs"_s,        {},                             none,  true,  opened},
+        {C::Suspend,           M::Match, u"suspend"_s,        {},                             none,  true,  beforeSet | inSet | won},
+        {C::Forfeit,           M::Match, u"forfeit"_s,        {},                             none,  true,  beforeSet | inSet | won | suspended},
+        {C::Remark,            M::Sheet, u"remark"_s,         one(Qt::Key_M),                 none,  true,  opened},
+        {C::Correct,           M::Sheet, u"correct"_s,        one(Qt::Key_C),                 none,  true,  opened},
+        {C::Undo,              M::Sheet, u"undo"_s,           undoKeys(),                     none,  true,  always},
+        {C::Redo,              M::Sheet, u"redo"_s,           standard(QKeySequence::Redo),   none,  true,  always},
+        {C::GoToLive,          M::View,  u"goToLive"_s,       one(Qt::Key_Home),              none,  false, opened | closed},
+        {C::PageBack,          M::View,  u"pageBack"_s,       one(Qt::Key_PageUp),            none,  false, opened | closed},
+        {C::PageOn,            M::View,  u"pageOn"_s,         one(Qt::Key_PageDown),          none,  false, opened | closed},
+        {C::LiveBand,          M::View,  u"liveBand"_s,       one(Qt::Key_F7),                none,  false, opened | closed},
+        {C::WholePage,         M::View,  u"wholePage"_s,      one(Qt::Key_F8),                none,  false, opened | closed},
+        {C::NewMatch,          M::Match, u"newMatch"_s,       standard(QKeySequence::New),    none,  false, always},
+        {C::OpenMatch,         M::Match, u"openMatch"_s,      standard(QKeySequence::Open),   none,  false, always},
+        {C::Toss,              M::Set,   u"toss"_s,           {},                             none,  true,  beforeSet},
+        {C::LeftLineUp,        M::Set,   u"lineUpLeft"_s,     {},                             left,  true,  beforeSet},
+        {C::RightLineUp,       M::Set,   u"lineUpRight"_s,    {},                             right, true,  beforeSet},
+        {C::LeftRoster,        M::Set,   u"rosterLeft"_s,     {},                             left,  true,  opened},
+        {C::RightRoster,       M::Set,   u"rosterRight"_s,    {},                             right, true,  opened},
+        {C::Print,             M::Match, u"print"_s,          standard(QKeySequence::Print),  none,  false, opened | closed},
+        {C::CloseWindow,       M::Match, u"closeWindow"_s,    standard(QKeySequence::Close),  none,  false, always},
     };
 }
 // clang-format on
@@ -88,10 +115,6 @@ QString capName(const QString& key) {
         {u"PgDown"_s, Table::tr("Page down")},
     };
     return names.value(key, key);
-}
-
-bool isInSet(Phase phase) {
-    return phase == Phase::ReadyToServe || phase == Phase::Rally;
 }
 
 } // namespace
@@ -120,13 +143,26 @@ QString nameOf(TableCommand command) {
     case TableCommand::NoServe:           return Table::tr("No serve");
     case TableCommand::LeftSubstitution:  return Table::tr("Substitution, left side");
     case TableCommand::LeftTimeOut:       return Table::tr("Time-out, left side");
-    case TableCommand::LeftLibero:        return Table::tr("Libero serves, left side");
+    case TableCommand::LeftLibero:        return Table::tr("Libero, left side");
     case TableCommand::RightSubstitution: return Table::tr("Substitution, right side");
     case TableCommand::RightTimeOut:      return Table::tr("Time-out, right side");
-    case TableCommand::RightLibero:       return Table::tr("Libero serves, right side");
+    case TableCommand::RightLibero:       return Table::tr("Libero, right side");
+    case TableCommand::WhoServes:         return Table::tr("Who is at the line?");
+    case TableCommand::LeftCard:          return Table::tr("Card or delay, left side");
+    case TableCommand::RightCard:         return Table::tr("Card or delay, right side");
     case TableCommand::LeftPenalty:       return Table::tr("Penalty point to the left side…");
     case TableCommand::RightPenalty:      return Table::tr("Penalty point to the right side…");
+    case TableCommand::LeftCaptain:       return Table::tr("Playing captain, left side…");
+    case TableCommand::RightCaptain:      return Table::tr("Playing captain, right side…");
+    case TableCommand::LeftRedesignation: return Table::tr("New libero, left side…");
+    case TableCommand::RightRedesignation: return Table::tr("New libero, right side…");
+    case TableCommand::SidesChanged:      return Table::tr("Sides changed");
+    case TableCommand::ComparedAgrees:    return Table::tr("Compared with the scoreboard: agrees");
+    case TableCommand::ComparedDiffers:   return Table::tr("Compared with the scoreboard: differs…");
+    case TableCommand::Suspend:           return Table::tr("Suspend play…");
+    case TableCommand::Forfeit:           return Table::tr("Forfeit…");
     case TableCommand::Remark:            return Table::tr("Remark…");
+    case TableCommand::Correct:           return Table::tr("Correct…");
     case TableCommand::Undo:              return Table::tr("Undo");
     case TableCommand::Redo:              return Table::tr("Redo");
     case TableCommand::GoToLive:          return Table::tr("Go to live");
@@ -150,57 +186,21 @@ QString nameOf(TableCommand command) {
 
 QString keyCapOf(TableCommand command) {
     const Keys& keys = infoOf(command).keys;
-    return keys.isEmpty() ? QString() : capName(keys.first().toString(QKeySequence::PortableText));
+    return keys.isEmpty() ? QString() : capOf(keys.first());
+}
+
+QString capOf(const QKeySequence& key) {
+    return capName(key.toString(QKeySequence::PortableText));
 }
 
 bool mayBeAsked(TableCommand command, const Situation& situation) {
     if (infoOf(command).records && situation.readOnly)
         return false;
-    const Phase phase = situation.phase;
-    switch (command) {
-    case TableCommand::NextStep:
-        return phase != Phase::NotOpened && !isInSet(phase);
-    case TableCommand::ServeContacted:
-    case TableCommand::NoServe:
-    case TableCommand::LeftWins:
-    case TableCommand::RightWins:
-    case TableCommand::Replay:
-    case TableCommand::ReServe:
-    case TableCommand::LeftTimeOut:
-    case TableCommand::LeftLibero:
-    case TableCommand::RightTimeOut:
-    case TableCommand::RightLibero:
-    case TableCommand::LeftPenalty:
-    case TableCommand::RightPenalty:
-        return isInSet(phase);
-    case TableCommand::LeftSubstitution:
-    case TableCommand::RightSubstitution:
-        return isInSet(phase) || phase == Phase::BeforeSet;
-    case TableCommand::Toss:
-    case TableCommand::LeftLineUp:
-    case TableCommand::RightLineUp:
-        return phase == Phase::BeforeSet;
-    case TableCommand::LeftRoster:
-    case TableCommand::RightRoster:
-    case TableCommand::Remark:
-        return phase != Phase::NotOpened && phase != Phase::MatchClosed;
-    case TableCommand::Undo:
+    if (command == TableCommand::Undo)
         return situation.canUndo;
-    case TableCommand::Redo:
+    if (command == TableCommand::Redo)
         return situation.canRedo;
-    case TableCommand::GoToLive:
-    case TableCommand::PageBack:
-    case TableCommand::PageOn:
-    case TableCommand::LiveBand:
-    case TableCommand::WholePage:
-    case TableCommand::Print:
-        return phase != Phase::NotOpened;
-    case TableCommand::NewMatch:
-    case TableCommand::OpenMatch:
-    case TableCommand::CloseWindow:
-        return true;
-    }
-    return false;
+    return (infoOf(command).phases & bit(situation.phase)) != 0;
 }
 
 } // namespace setfolio

@@ -29,9 +29,22 @@ enum class TableCommand : std::uint8_t {
     RightSubstitution,
     RightTimeOut,
     RightLibero,
+    WhoServes, ///< which number stands at the line
+    LeftCard,
+    RightCard,
     LeftPenalty,
     RightPenalty,
+    LeftCaptain,
+    RightCaptain,
+    LeftRedesignation,
+    RightRedesignation,
+    SidesChanged,
+    ComparedAgrees,
+    ComparedDiffers,
+    Suspend,
+    Forfeit,
     Remark,
+    Correct,
     Undo,
     Redo,
     GoToLive,
@@ -60,6 +73,7 @@ struct CommandInfo {
     QList<QKeySequence> keys; ///< the first one is shown on the control
     std::optional<Side> side; ///< keys belong to sides, not to teams
     bool records;             ///< it writes an entry, or asks for one
+    unsigned phases;          ///< a bit for each Phase in which it can mean something
 };
 
 /// What a command's being enabled depends on.
@@ -76,6 +90,8 @@ struct Situation {
 [[nodiscard]] QString nameOf(TableCommand command);
 /// The words for its first key, as they stand on a key cap: "S", "Space", "←"; empty without a key.
 [[nodiscard]] QString keyCapOf(TableCommand command);
+/// Likewise for any key.
+[[nodiscard]] QString capOf(const QKeySequence& key);
 /// Whether it can mean anything now. What would only be against the rulebook stays enabled: pressing it says why.
 [[nodiscard]] bool mayBeAsked(TableCommand command, const Situation& situation);
 

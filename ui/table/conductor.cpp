@@ -2,10 +2,17 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/conductor.h"
 
+#include "ui/table/bench.h"
+#include "ui/table/cardbar.h"
 #include "ui/table/choicebar.h"
 #include "ui/table/deckview.h"
+#include "ui/table/formbar.h"
 #include "ui/table/inlinebars.h"
+#include "ui/table/liberobar.h"
+#include "ui/table/repairbar.h"
+#include "ui/table/serverbar.h"
 #include "ui/table/substitutionbar.h"
+#include "ui/table/tableforms.h"
 #include "ui/wording/fill.h"
 #include "ui/wording/findingwords.h"
 #include "ui/wording/names.h"
@@ -56,8 +63,21 @@ void Conductor::perform(TableCommand command) {
     case TableCommand::RightSubstitution: return startSubstitution(team);
     case TableCommand::LeftTimeOut:
     case TableCommand::RightTimeOut:      return attempt(TimeOut{team});
-    case TableCommand::LeftLibero:
-    case TableCommand::RightLibero:       return serveByLibero(team);
+    case TableCommand::LeftLibero:        return startLibero(team, Qt::Key_F);
+    case TableCommand::RightLibero:       return startLibero(team, Qt::Key_J);
+    case TableCommand::WhoServes:         return m_bars.server().open();
+    case TableCommand::LeftCard:
+    case TableCommand::RightCard:         return m_bars.card().open(team);
+    case TableCommand::LeftCaptain:
+    case TableCommand::RightCaptain:      return nameCaptain(team);
+    case TableCommand::LeftRedesignation:
+    case TableCommand::RightRedesignation: return redesignate(team);
+    case TableCommand::SidesChanged:      return attempt(SidesChanged{});
+    case TableCommand::ComparedAgrees:    return attempt(SheetCompared{});
+    case TableCommand::ComparedDiffers:   return askDifference();
+    case TableCommand::Suspend:           return askSuspended();
+    case TableCommand::Forfeit:           return askForfeit();
+    case TableCommand::Correct:           return correct({});
     case TableCommand::LeftPenalty:
     case TableCommand::RightPenalty:      return askPenalty(team);
     case TableCommand::Remark:            return askRemark();
@@ -100,7 +120,7 @@ void Conductor::performStep() {
     case Step::CloseMatch:
         return askMatchClosed();
     case Step::Resume:
-        return attempt(Resumed{});
+        return askResumed();
     case Step::Print:
         return print();
     }
@@ -170,23 +190,57 @@ void Conductor::startSubstitution(Team team) {
     m_bars.substitution().open(team);
 }
 
-void Conductor::serveByLibero(Team team) {
-    const TeamInSet& own = state().set().teams[team];
-    const std::vector<ShirtNumber>& liberos = liberosOf(own);
-    if (own.liberoServing)
-        return attempt(LiberoServe{team, *own.liberoServing, LiberoServing::Ends});
-    if (liberos.empty()) {
-        m_bars.dismiss();
-        Q_EMIT refused(fill(Table::tr("%1 has named no libero for this set: its line-up says who serves."),
-                            {codeOf(state(), team)}));
-        return;
-    }
-    if (liberos.size() == 1 || isRefused(m_recorder.judge(LiberoServe{team, liberos.front()})))
-        return attempt(LiberoServe{team, liberos.front()});
-    m_bars.choice().ask(fill(Table::tr("Libero of %1 serves"), {codeOf(state(), team)}), Table::tr("Which one serves?"),
-                        liberos, [this, team](ShirtNumber number) {
-                            attempt(LiberoServe{team, number});
+void Conductor::correct(EntryNumber entry) {
+    if (!m_recorder.isReadOnly())
+        m_bars.repair().open(entry);
+}
+
+void Conductor::startLibero(Team team, Qt::Key key) {
+    if (!liberosOf(state().set().teams[team]).empty())
+        return m_bars.libero().open(team, key);
+    m_bars.dismiss();
+    Q_EMIT refused(
+        fill(Table::tr("%1 has named no libero for this set: its line-up says who serves."), {codeOf(state(), team)}));
+}
+
+void Conductor::nameCaptain(Team team) {
+    std::vector<ShirtNumber> numbers;
+    for (const BenchPlayer& player : sixOf(state(), team))
+        numbers.push_back(player.number);
+    m_bars.choice().ask(fill(Table::tr("Playing captain of %1"), {codeOf(state(), team)}),
+                        Table::tr("Who is captain on court from now on?"), numbers, [this, team](ShirtNumber number) {
+                            attempt(CaptainNamed{team, number});
                         });
+}
+
+void Conductor::redesignate(Team team) {
+    if (liberosOf(state().set().teams[team]).empty())
+        return startLibero(team, Qt::Key_unknown);
+    m_bars.form().ask(redesignationForm(state(), team));
+}
+
+void Conductor::askForfeit() {
+    m_bars.form().ask(forfeitForm(state()));
+}
+
+void Conductor::askResumed() {
+    m_bars.form().ask(resumptionForm(state()));
+}
+
+void Conductor::askSuspended() {
+    ask({.title = Table::tr("Suspend play"),
+         .sentence = Table::tr("Nothing is played until the first referee resumes play."),
+         .prompt = Table::tr("Why is play broken off?"),
+         .button = Table::tr("Suspend")},
+        [this](const QString& reason) { return attemptAndExplain(Suspended{reason}); });
+}
+
+void Conductor::askDifference() {
+    ask({.title = Table::tr("Compared with the scoreboard"),
+         .sentence = Table::tr("The sheet stands until the referees have settled it."),
+         .prompt = Table::tr("What differs"),
+         .button = Table::tr("Record")},
+        [this](const QString& text) { return attemptAndExplain(SheetCompared{text}); });
 }
 
 void Conductor::askPenalty(Team team) {

@@ -24,6 +24,8 @@ public:
               QWidget& window);
 
     void perform(TableCommand command);
+    /// Opens the corrections at an entry.
+    void correct(EntryNumber entry);
 
 Q_SIGNALS:
     /// Why something was not recorded, and the way out; empty when there is no longer anything to say.
@@ -46,7 +48,13 @@ private:
     /// Asks again, with the same line, when the file could not take what `record` made of it.
     void ask(const Question& question, const std::function<Outcome(const QString&)>& record);
     void startSubstitution(Team team);
-    void serveByLibero(Team team);
+    void startLibero(Team team, Qt::Key key);
+    void nameCaptain(Team team);
+    void redesignate(Team team);
+    void askForfeit();
+    void askSuspended();
+    void askResumed();
+    void askDifference();
     void askPenalty(Team team);
     void askRemark();
     void askToss();

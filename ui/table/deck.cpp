@@ -20,11 +20,15 @@ struct Table {
     Q_DECLARE_TR_FUNCTIONS(Table)
 };
 
+constexpr std::size_t liberoButton = 2;
+
 /// The buttons of a side, from the outer edge in.
 std::vector<TableCommand> buttonsOf(Side side) {
     if (side == Side::Left)
-        return {TableCommand::LeftSubstitution, TableCommand::LeftTimeOut, TableCommand::LeftLibero};
-    return {TableCommand::RightSubstitution, TableCommand::RightTimeOut, TableCommand::RightLibero};
+        return {TableCommand::LeftSubstitution, TableCommand::LeftTimeOut, TableCommand::LeftLibero,
+                TableCommand::LeftCard};
+    return {TableCommand::RightSubstitution, TableCommand::RightTimeOut, TableCommand::RightLibero,
+            TableCommand::RightCard};
 }
 
 } // namespace
@@ -111,14 +115,16 @@ void Deck::showWing(const Wing& wing, const TeamAreaView& view, const Situation&
     const bool pressable = view.call == AreaCall::WinsTheRally || view.call == AreaCall::LineUpAwaited ||
                            view.call == AreaCall::LineUpStands;
     wing.area->setEnabled(pressable && !situation.readOnly);
-    const std::array<QString, 3> words{Table::tr("Sub"), Table::tr("Time-out"), Table::tr("Libero")};
-    const std::array<QString, 3> seconds{substitutionsUsed(view.substitutions, view.substitutionLimit),
-                                         timeOutsLeft(view.timeOutsLeft), view.liberoState};
+    const std::array<QString, 4> words{Table::tr("Sub"), Table::tr("Time-out"), Table::tr("Libero"), Table::tr("Card")};
+    const std::array<QString, 4> seconds{substitutionsUsed(view.substitutions, view.substitutionLimit),
+                                         timeOutsLeft(view.timeOutsLeft), view.liberoState,
+                                         sanctionsGiven(view.sanctions)};
     for (std::size_t i = 0; i < wing.buttons.size(); ++i) {
         wing.buttons[i]->setWords(words.at(i), seconds.at(i));
         wing.buttons[i]->setEnabled(mayBeAsked(wing.buttons[i]->command(), situation));
     }
-    wing.buttons.back()->setEnabled(wing.buttons.back()->isEnabled() && view.hasLiberos);
+    KeyButton* libero = wing.buttons.at(liberoButton);
+    libero->setEnabled(libero->isEnabled() && view.hasLiberos);
 }
 
 void Deck::pressed(Side side) {

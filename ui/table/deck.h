@@ -45,7 +45,7 @@ private:
         QVBoxLayout* column = nullptr;
         QHBoxLayout* row = nullptr;
         TeamArea* area = nullptr;
-        std::vector<KeyButton*> buttons; ///< from the outer edge in: substitution, time-out, libero
+        std::vector<KeyButton*> buttons; ///< from the outer edge in: substitution, time-out, libero, card
     };
     [[nodiscard]] Wing makeWing(Side side);
     [[nodiscard]] QVBoxLayout* makeMiddle();

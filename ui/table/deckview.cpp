@@ -4,6 +4,8 @@
 
 #include "ui/wording/names.h"
 
+#include <algorithm>
+
 namespace setfolio {
 
 namespace {
@@ -46,6 +48,7 @@ TeamAreaView areaOf(const MatchState& state, Team team) {
     view.timeOutsLeft = std::max(0, rulebook.timeOuts - static_cast<int>(own.timeOuts.size()));
     view.liberoState = liberoState(own, rulebook.liberoServe);
     view.hasLiberos = !liberosOf(own).empty();
+    view.sanctions = static_cast<int>(std::ranges::count(state.sanctions, team, &SanctionGiven::team));
     return view;
 }
 

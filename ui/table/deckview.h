@@ -37,6 +37,7 @@ struct TeamAreaView {
     int timeOutsLeft = 0;
     QString liberoState;
     bool hasLiberos = false;
+    int sanctions = 0; ///< cards and delays in the match
     bool operator==(const TeamAreaView&) const = default;
 };
 

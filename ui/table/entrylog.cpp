@@ -24,7 +24,8 @@ LoggedEntry lineForStrike(const Recorded& recorded, const Strike& strike, std::s
 void EntryLog::follow(std::span<const Recorded> entries) {
     Q_ASSERT(entries.size() >= m_lines.size());
     const auto fresh = entries.subspan(m_lines.size());
-    if (std::ranges::any_of(fresh, [](const Recorded& r) { return std::holds_alternative<Strike>(r.entry); })) {
+    if (std::ranges::any_of(fresh,
+                            [](const Recorded& r) { return r.placed || std::holds_alternative<Strike>(r.entry); })) {
         rebuild(entries);
         return;
     }

@@ -29,6 +29,7 @@ constexpr double titleHeight = 26;
 InlineBar::InlineBar(QWidget* parent) : QWidget(parent) {
     m_column = new QVBoxLayout(this);
     m_column->addLayout(makeFoot());
+    setFocusPolicy(Qt::ClickFocus); // a tap on one of its buttons leaves the keyboard here
     hide();
 }
 
@@ -90,6 +91,10 @@ void InlineBar::setRecordWords(const QString& words) {
 
 void InlineBar::addRow(QHBoxLayout* row) {
     m_column->insertLayout(m_column->count() - 1, row);
+}
+
+void InlineBar::addRow(QWidget* row) {
+    m_column->insertWidget(m_column->count() - 1, row);
 }
 
 bool InlineBar::event(QEvent* event) {

@@ -23,6 +23,8 @@ public:
     explicit InlineBar(QWidget* parent = nullptr);
 
     virtual void setLook(const Look& look);
+    /// How wide the bar may be, in pixels.
+    virtual void setRoom(int /*width*/) {}
     [[nodiscard]] const Look& look() const { return m_look; }
     /// Closes without recording.
     void dismiss();
@@ -42,6 +44,7 @@ protected:
     void setRecordWords(const QString& words);
     /// Rows are inserted above the foot.
     void addRow(QHBoxLayout* row);
+    void addRow(QWidget* row);
     virtual void recordPressed() = 0;
 
     bool event(QEvent* event) override;

@@ -3,7 +3,12 @@
 #include "ui/table/inlinebars.h"
 
 #include "ui/table/askbar.h"
+#include "ui/table/cardbar.h"
 #include "ui/table/choicebar.h"
+#include "ui/table/formbar.h"
+#include "ui/table/liberobar.h"
+#include "ui/table/repairbar.h"
+#include "ui/table/serverbar.h"
 #include "ui/table/substitutionbar.h"
 
 #include <QLayout>
@@ -17,7 +22,12 @@ InlineBars::InlineBars(Recorder& recorder, QWidget& ground)
       m_ground(ground),
       m_substitution(new SubstitutionBar(recorder, &ground)),
       m_ask(new AskBar(&ground)),
-      m_choice(new ChoiceBar(&ground)) {
+      m_choice(new ChoiceBar(&ground)),
+      m_libero(new LiberoBar(recorder, &ground)),
+      m_server(new ServerBar(recorder, &ground)),
+      m_card(new CardBar(recorder, &ground)),
+      m_form(new FormBar(recorder, &ground)),
+      m_repair(new RepairBar(recorder, &ground)) {
     for (InlineBar* bar : all()) {
         connect(bar, &InlineBar::grown, this, [this, bar] { arrange(*bar); });
         connect(bar, &InlineBar::closed, &m_ground, [this] { m_ground.setFocus(Qt::OtherFocusReason); });
@@ -31,9 +41,10 @@ void InlineBars::setLook(const Look& look) {
 
 void InlineBars::setPlace(const QRect& middle) {
     m_middle = middle;
-    m_substitution->setRoom(middle.width());
-    for (InlineBar* bar : all())
+    for (InlineBar* bar : all()) {
+        bar->setRoom(middle.width());
         arrange(*bar);
+    }
 }
 
 void InlineBars::dismiss() {
@@ -45,22 +56,39 @@ bool InlineBars::isOpen() const {
 }
 
 SubstitutionBar& InlineBars::substitution() {
-    closeOthers(m_substitution);
-    return *m_substitution;
+    return alone(m_substitution);
 }
 
 AskBar& InlineBars::ask() {
-    closeOthers(m_ask);
-    return *m_ask;
+    return alone(m_ask);
 }
 
 ChoiceBar& InlineBars::choice() {
-    closeOthers(m_choice);
-    return *m_choice;
+    return alone(m_choice);
 }
 
-std::array<InlineBar*, 3> InlineBars::all() const {
-    return {m_substitution, m_ask, m_choice};
+LiberoBar& InlineBars::libero() {
+    return alone(m_libero);
+}
+
+ServerBar& InlineBars::server() {
+    return alone(m_server);
+}
+
+CardBar& InlineBars::card() {
+    return alone(m_card);
+}
+
+FormBar& InlineBars::form() {
+    return alone(m_form);
+}
+
+RepairBar& InlineBars::repair() {
+    return alone(m_repair);
+}
+
+std::array<InlineBar*, 8> InlineBars::all() const {
+    return {m_substitution, m_ask, m_choice, m_libero, m_server, m_card, m_form, m_repair};
 }
 
 void InlineBars::closeOthers(const InlineBar* but) {

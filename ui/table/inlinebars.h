@@ -15,8 +15,13 @@
 namespace setfolio {
 
 class AskBar;
+class CardBar;
 class ChoiceBar;
+class FormBar;
 class InlineBar;
+class LiberoBar;
+class RepairBar;
+class ServerBar;
 class SubstitutionBar;
 
 class InlineBars : public QObject {
@@ -36,10 +41,20 @@ public:
     [[nodiscard]] SubstitutionBar& substitution();
     [[nodiscard]] AskBar& ask();
     [[nodiscard]] ChoiceBar& choice();
+    [[nodiscard]] LiberoBar& libero();
+    [[nodiscard]] ServerBar& server();
+    [[nodiscard]] CardBar& card();
+    [[nodiscard]] FormBar& form();
+    [[nodiscard]] RepairBar& repair();
 
 private:
-    [[nodiscard]] std::array<InlineBar*, 3> all() const;
+    [[nodiscard]] std::array<InlineBar*, 8> all() const;
     void closeOthers(const InlineBar* but);
+    template <typename Bar>
+    [[nodiscard]] Bar& alone(Bar* bar) {
+        closeOthers(bar);
+        return *bar;
+    }
     void arrange(InlineBar& bar);
 
     QWidget& m_ground;
@@ -47,6 +62,11 @@ private:
     SubstitutionBar* m_substitution;
     AskBar* m_ask;
     ChoiceBar* m_choice;
+    LiberoBar* m_libero;
+    ServerBar* m_server;
+    CardBar* m_card;
+    FormBar* m_form;
+    RepairBar* m_repair;
 };
 
 } // namespace setfolio

@@ -33,6 +33,7 @@ Panel::Panel(QWidget* parent) : QWidget(parent) {
     m_column->addWidget(m_pad);
     connect(m_pad, &CommandPad::commanded, this, &Panel::commanded);
     connect(m_step, &StepCard::pressed, this, [this] { Q_EMIT commanded(TableCommand::NextStep); });
+    connect(m_timeOut, &TimeOutCard::commanded, this, &Panel::commanded);
     connect(m_timeOut, &TimeOutCard::closed, this, &Panel::putTimeOutAway);
     setLook(Look::of(Theme::Light, 1));
 }

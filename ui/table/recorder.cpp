@@ -17,19 +17,19 @@ const Recorded* Recorder::newest() const {
     return number ? &entries[number->value - 1] : nullptr;
 }
 
-Outcome Recorder::attempt(const Entry& entry) {
-    Findings findings = judge(entry);
+Outcome Recorder::attempt(const Entry& entry, const std::optional<Placed>& placed) {
+    Findings findings = m_file.judge(entry, placed);
     if (!findings.empty())
         return Objected{std::move(findings)};
-    return settle(m_file.record(entry, m_clock.utc()));
+    return settle(m_file.record(entry, m_clock.utc(), std::nullopt, placed));
 }
 
-Outcome Recorder::overrule(const Entry& entry, const QString& reason) {
-    Findings findings = judge(entry);
+Outcome Recorder::overrule(const Entry& entry, const QString& reason, const std::optional<Placed>& placed) {
+    Findings findings = m_file.judge(entry, placed);
     if (isRefused(findings))
         return Objected{std::move(findings)};
     return settle(
-        m_file.record(entry, m_clock.utc(), findings.empty() ? std::nullopt : std::optional<QString>(reason)));
+        m_file.record(entry, m_clock.utc(), findings.empty() ? std::nullopt : std::optional<QString>(reason), placed));
 }
 
 Outcome Recorder::undo() {

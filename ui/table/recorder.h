@@ -43,10 +43,10 @@ public:
     [[nodiscard]] const Recorded* newest() const;
 
     [[nodiscard]] Findings judge(const Entry& entry) const { return m_file.judge(entry); }
-    /// Judges and records.
-    Outcome attempt(const Entry& entry);
+    /// Judges and records; a correction may be placed among the entries before.
+    Outcome attempt(const Entry& entry, const std::optional<Placed>& placed = std::nullopt);
     /// Records against findings that only say "unlawful", on the referee's word.
-    Outcome overrule(const Entry& entry, const QString& reason);
+    Outcome overrule(const Entry& entry, const QString& reason, const std::optional<Placed>& placed = std::nullopt);
     Outcome undo();
     Outcome redo();
 

@@ -28,7 +28,9 @@ const Recorded* newestBehind(std::span<const Recorded> entries) {
 } // namespace
 
 const Recorded* runningTimeOut(std::span<const Recorded> entries) {
-    return newestBehind<TimeOut, Substitution, LiberoServe, Remark, Roster, Officials>(entries);
+    return newestBehind<TimeOut, Substitution, PlaceVacated, LiberoServe, LiberoIn, LiberoOut, LiberoExchange,
+                        LiberoRedesignated, CaptainNamed, ServerSeen, ImproperRequest, SheetCompared, Remark, Roster,
+                        Officials>(entries);
 }
 
 std::optional<QDateTime> intervalBegan(std::span<const Recorded> entries) {

@@ -9,6 +9,7 @@
 #include "ui/wording/fill.h"
 
 #include <QCoreApplication>
+#include <QMouseEvent>
 #include <QPaintEvent>
 #include <QPainter>
 #include <QWheelEvent>
@@ -123,6 +124,16 @@ void SheetView::paintEvent(QPaintEvent* event) {
         paintPlace(painter);
 }
 
+void SheetView::mouseReleaseEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton || m_pages.empty())
+        return;
+    if (!isLive() && placeBox().contains(event->position()))
+        return goToLive();
+    const Item* item = itemAt(m_pages[static_cast<std::size_t>(m_page)], millimetreOf(event->position()));
+    if (item)
+        Q_EMIT entryClicked(item->entry);
+}
+
 void SheetView::resizeEvent(QResizeEvent*) {
     redrawAll();
 }
@@ -220,17 +231,23 @@ double SheetView::followed() const {
     return std::clamp((points - rungsInBand) * rung, 0.0, lowest);
 }
 
+QString SheetView::placeWords() const {
+    return fill(Table::tr("Set %1, page %2 of %3. Press here or Home to go back to live."),
+                {QString::number(m_set), QString::number(m_page + 1), QString::number(m_pages.size())});
+}
+
+QRectF SheetView::placeBox() const {
+    const double wide = draw::widthOf(placeWords(), m_look.font(14, QFont::DemiBold)) + m_look.px(32);
+    return {(width() - wide) / 2, height() - m_look.px(52), wide, m_look.px(44)};
+}
+
 void SheetView::paintPlace(QPainter& painter) const {
     painter.setRenderHint(QPainter::Antialiasing);
-    const QString words = fill(Table::tr("Set %1, page %2 of %3. Home goes back to live."),
-                               {QString::number(m_set), QString::number(m_page + 1), QString::number(m_pages.size())});
-    const QFont font = m_look.font(14, QFont::DemiBold);
-    const double wide = draw::widthOf(words, font) + m_look.px(32);
-    const QRectF box((width() - wide) / 2, height() - m_look.px(44), wide, m_look.px(34));
+    const QRectF box = placeBox();
     painter.setPen(QPen(onAmber(), 1));
     painter.setBrush(amber());
     painter.drawRoundedRect(box, m_look.px(7), m_look.px(7));
-    draw::text(painter, box.center(), words, font, onAmber(), draw::From::Centre);
+    draw::text(painter, box.center(), placeWords(), m_look.font(14, QFont::DemiBold), onAmber(), draw::From::Centre);
 }
 
 } // namespace setfolio

@@ -34,7 +34,12 @@ public:
     [[nodiscard]] int shownSet() const { return m_set; }
     [[nodiscard]] int shownPage() const { return m_page; } ///< from 0
 
+Q_SIGNALS:
+    /// A mark was clicked that tells of this entry.
+    void entryClicked(setfolio::EntryNumber entry);
+
 protected:
+    void mouseReleaseEvent(QMouseEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
@@ -51,6 +56,8 @@ private:
     [[nodiscard]] QPointF millimetreOf(QPointF pixels) const;
     [[nodiscard]] double followed() const; ///< how far the band has moved down with the score, in millimetres
     void paintPlace(QPainter& painter) const;
+    [[nodiscard]] QString placeWords() const;
+    [[nodiscard]] QRectF placeBox() const; ///< of the words that say which page is shown
 
     SheetFonts m_fonts;
     const MatchRecord* m_record = nullptr; ///< lives as long as the match file

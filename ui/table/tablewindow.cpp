@@ -15,6 +15,7 @@
 #include "ui/table/tableactions.h"
 #include "ui/table/timeoutcard.h"
 #include "ui/table/topbar.h"
+#include "ui/wording/barwords.h"
 #include "ui/wording/errorwords.h"
 #include "ui/wording/tablewords.h"
 
@@ -146,6 +147,7 @@ void TableWindow::connectCommands(TableDialogs dialogs) {
         m_sheet->setWholePage(whole);
         m_top->setWholePage(whole);
     });
+    connect(m_sheet, &SheetView::entryClicked, m_conductor, &Conductor::correct);
     connect(m_recorder, &Recorder::recorded, this, &TableWindow::showRecorded);
     connect(m_recorder, &Recorder::failed, this, &TableWindow::showFailure);
 }
@@ -207,6 +209,8 @@ void TableWindow::showStrip() {
     StripView strip;
     strip.quiet = matchLine(state);
     strip.refused = m_refused;
+    if (const std::optional<QString> seen = serverSeenNotice(state))
+        strip.told += *seen;
     const Recorded* newest = m_recorder->newest();
     if (newest) {
         if (const auto* substitution = std::get_if<Substitution>(&newest->entry))

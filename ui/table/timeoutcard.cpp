@@ -8,6 +8,7 @@
 #include "ui/wording/names.h"
 
 #include <QCoreApplication>
+#include <QHBoxLayout>
 #include <QPainter>
 #include <QVBoxLayout>
 
@@ -67,20 +68,39 @@ TimeOutStage stageAfter(const TimeOutView& view, int elapsed) {
 
 TimeOutCard::TimeOutCard(QWidget* parent) : QWidget(parent) {
     setObjectName(u"timeOutCard"_s);
-    m_close = new KeyButton(TableCommand::GoToLive, this);
-    m_close->setObjectName(u"timeOutClose"_s);
-    m_close->setWords(Table::tr("Back to the server"));
-    connect(m_close, &KeyButton::clicked, this, &TimeOutCard::closed);
     m_column = new QVBoxLayout(this);
     m_column->addStretch(1);
-    m_column->addWidget(m_close);
+    m_buttons = new QHBoxLayout;
+    m_column->addLayout(m_buttons);
+    addButtons();
+    setLook(Look::of(Theme::Light, 1));
+}
+
+void TimeOutCard::addButtons() {
+    const std::array<std::pair<TableCommand, QString>, 2> compared{
+        {{TableCommand::ComparedAgrees, Table::tr("Agrees")}, {TableCommand::ComparedDiffers, Table::tr("Differs…")}}};
+    for (const auto& [command, words] : compared) {
+        auto* button = new KeyButton(command, this);
+        button->setWords(words);
+        connect(button, &KeyButton::clicked, this, [this, button] { Q_EMIT commanded(button->command()); });
+        m_buttons->addWidget(button, command == TableCommand::ComparedAgrees ? 10 : 12);
+    }
+    auto* close = new KeyButton(TableCommand::GoToLive, this);
+    close->setObjectName(u"timeOutClose"_s);
+    close->setWords(Table::tr("Back"));
+    connect(close, &KeyButton::clicked, this, &TimeOutCard::closed);
+    m_buttons->addWidget(close, 14);
 }
 
 void TimeOutCard::setLook(const Look& look) {
     m_look = look;
     m_column->setContentsMargins(look.whole(12), 0, look.whole(12), look.whole(7));
-    m_close->setLook(look);
-    m_close->setFixedHeight(look.whole(44));
+    m_buttons->setSpacing(look.whole(6));
+    for (auto* button : findChildren<KeyButton*>()) {
+        button->setLook(look);
+        button->setFixedHeight(look.whole(44));
+        button->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    }
     update();
 }
 

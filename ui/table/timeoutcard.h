@@ -4,16 +4,16 @@
 /// While a time-out runs: how long it has left, and what to compare meanwhile with the scoreboard and the bench.
 #pragma once
 
+#include "ui/table/commands.h"
 #include "ui/table/deckview.h"
 #include "ui/table/look.h"
 
 #include <QWidget>
 
+class QHBoxLayout;
 class QVBoxLayout;
 
 namespace setfolio {
-
-class KeyButton;
 
 /// What to compare, for one team.
 struct Comparison {
@@ -57,11 +57,13 @@ public:
 
 Q_SIGNALS:
     void closed();
+    void commanded(TableCommand command);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    void addButtons();
     void paintCountdown(QPainter& painter) const;
     void paintComparison(QPainter& painter) const;
     void paintRow(QPainter& painter, double middle, const QString& label, const QString& left,
@@ -70,7 +72,7 @@ private:
     TimeOutView m_view;
     int m_elapsed = 0;
     QVBoxLayout* m_column;
-    KeyButton* m_close;
+    QHBoxLayout* m_buttons;
     Look m_look = Look::of(Theme::Light, 1);
 };
 

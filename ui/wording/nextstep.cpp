@@ -114,7 +114,7 @@ StepWords wordsFor(const NextStep& next, const MatchState& state) {
         return closeWords(state);
     case Step::Resume:
         return {Table::tr("Play is suspended"), Table::tr("Go on when the first referee resumes play."),
-                Table::tr("Resume play")};
+                Table::tr("Resume play…")};
     case Step::Print:
         return {Table::tr("The match is closed"), Table::tr("The record is complete. Print it for the signatures."),
                 Table::tr("Print…")};

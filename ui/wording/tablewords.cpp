@@ -93,14 +93,20 @@ QString timeOutsLeft(int left) {
     return left > 0 ? fill(Table::tr("%1 left"), {number(left)}) : Table::tr("none left");
 }
 
+QString sanctionsGiven(int count) {
+    return count > 0 ? fill(Table::tr("%1 given"), {number(count)}) : Table::tr("none");
+}
+
 QString liberoState(const TeamInSet& team, LiberoServeRule rule) {
     if (liberosOf(team).empty())
         return Table::tr("none");
+    if (team.libero)
+        return fill(Table::tr("%1 on"), {number(team.libero->libero.value)});
     if (rule == LiberoServeRule::Never)
-        return Table::tr("may not serve");
+        return Table::tr("not on");
     if (team.liberoServing)
         return fill(Table::tr("%1 serves"), {number(team.liberoServing->value)});
-    return team.liberoSlot ? fill(Table::tr("serves in %1"), {roman(*team.liberoSlot)}) : Table::tr("not yet served");
+    return team.liberoSlot ? fill(Table::tr("in %1"), {roman(*team.liberoSlot)}) : Table::tr("not on");
 }
 
 QString matchLine(const MatchState& state) {

@@ -29,7 +29,8 @@ enum class AreaCall : std::uint8_t { None, LineUpAwaited, LineUpStands, WinsTheR
 [[nodiscard]] QString servesWord();
 [[nodiscard]] QString substitutionsUsed(int count, int limit); ///< "6 of 18"
 [[nodiscard]] QString timeOutsLeft(int left);                  ///< "1 left"
-/// "2 serves", "slot III", "may not serve", "none".
+[[nodiscard]] QString sanctionsGiven(int count);               ///< "2 given"
+/// "2 on", "2 serves", "in III" for the slot she serves in, "not on", "none".
 [[nodiscard]] QString liberoState(const TeamInSet& team, LiberoServeRule rule);
 /// "Set 2 of at most 5   SAL 1–0 QRL in sets".
 [[nodiscard]] QString matchLine(const MatchState& state);

@@ -24,7 +24,7 @@ public:
         if (!file)
             qFatal("no match file");
         for (const Recorded& recorded : entries)
-            if (!file->record(recorded.entry, recorded.time, recorded.overruled))
+            if (!file->record(recorded.entry, recorded.time, recorded.overruled, recorded.placed))
                 qFatal("not recorded");
         show(std::move(*file), size);
     }

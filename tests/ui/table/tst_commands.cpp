@@ -55,6 +55,7 @@ void TestCommands::aSideHasTheSameFingerOnTheOtherHand_data() {
     QTest::newRow("substitution") << TableCommand::LeftSubstitution << TableCommand::RightSubstitution << "S L";
     QTest::newRow("time-out")     << TableCommand::LeftTimeOut      << TableCommand::RightTimeOut      << "D K";
     QTest::newRow("libero")       << TableCommand::LeftLibero       << TableCommand::RightLibero       << "F J";
+    QTest::newRow("card")         << TableCommand::LeftCard         << TableCommand::RightCard         << "G H";
 }
 // clang-format on
 
@@ -87,6 +88,13 @@ void TestCommands::theyAreEnabledByPhase_data() {
     QTest::newRow("time-out")      << TableCommand::RightTimeOut     << "--xx---";
     QTest::newRow("libero")        << TableCommand::RightLibero      << "--xx---";
     QTest::newRow("penalty point") << TableCommand::LeftPenalty      << "--xx---";
+    QTest::newRow("at the line")   << TableCommand::WhoServes        << "--xxx--";
+    QTest::newRow("card")          << TableCommand::LeftCard         << "-xxxxx-";
+    QTest::newRow("captain")       << TableCommand::LeftCaptain      << "--xx---";
+    QTest::newRow("sides changed") << TableCommand::SidesChanged     << "--xx---";
+    QTest::newRow("suspend")       << TableCommand::Suspend          << "-xxxx--";
+    QTest::newRow("forfeit")       << TableCommand::Forfeit          << "-xxxx--";
+    QTest::newRow("correct")       << TableCommand::Correct          << "-xxxxx-";
     QTest::newRow("remark")        << TableCommand::Remark           << "-xxxxx-";
     QTest::newRow("toss")          << TableCommand::Toss             << "-x-----";
     QTest::newRow("line-up")       << TableCommand::LeftLineUp       << "-x-----";

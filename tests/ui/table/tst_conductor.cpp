@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "tests/ui/table/opentable.h"
 #include "ui/table/askbar.h"
-#include "ui/table/choicebar.h"
 #include "ui/table/conductor.h"
+#include "ui/table/liberobar.h"
 #include "ui/table/noticestrip.h"
 #include "ui/table/timeoutcard.h"
 
@@ -41,12 +41,12 @@ private Q_SLOTS:
     void theSecondTimeOutIsTold();
     void theThirdTimeOutNeedsTheReferee();
     void escapeLeavesTheThirdTimeOutUnrecorded();
-    void aSingleLiberoServesByOneKey();
+    void aSingleLiberoServesByOneKeyPressedTwice();
     void ofTwoLiberosOneIsChosen();
     void theLiberoServesNoMoreByTheSameKey();
     void aSecondSlotOfTheLiberoNeedsTheReferee();
     void aTeamWithoutLiberosIsTold();
-    void theLiberoOfTheReceiversIsRefused();
+    void theLiberoOfTheReceiversDoesNotServe();
     void aSecondReServeNeedsTheReferee();
     void aPenaltyPointAsksWhatFor();
     void aRemarkIsOneLine();
@@ -56,6 +56,7 @@ private Q_SLOTS:
     void theRefereesWordOfADialogIsRecorded();
     void aRosterIsChangedDuringTheSet();
     void setPointIsShownButNotTold();
+    void theCardOfATimeOutRecordsTheComparison();
 };
 
 void TestConductor::aTimeOutIsRecordedAndCountsDown() {
@@ -130,8 +131,9 @@ void TestConductor::escapeLeavesTheThirdTimeOutUnrecorded() {
     QCOMPARE(table.score().home, 1);
 }
 
-void TestConductor::aSingleLiberoServesByOneKey() {
+void TestConductor::aSingleLiberoServesByOneKeyPressedTwice() {
     OpenTable table(MatchBuilder().started());
+    table.press(Qt::Key_F);
     table.press(Qt::Key_F);
     QVERIFY(std::get<LiberoServe>(table.newest().entry) == (LiberoServe{Team::Home, ShirtNumber(9)}));
     QCOMPARE(serverOf(table.set()), ShirtNumber(9));
@@ -140,22 +142,26 @@ void TestConductor::aSingleLiberoServesByOneKey() {
 void TestConductor::ofTwoLiberosOneIsChosen() {
     OpenTable table(withTwoLiberos());
     table.press(Qt::Key_F);
-    auto* bar = table.find<ChoiceBar>("choiceBar");
+    table.press(Qt::Key_F);
+    auto* bar = table.find<LiberoBar>("liberoBar");
     QVERIFY(bar->isVisible());
     table.type("9");
     table.press(Qt::Key_Return);
     QVERIFY(std::get<LiberoServe>(table.newest().entry) == (LiberoServe{Team::Home, ShirtNumber(9)}));
     table.press(Qt::Key_Backspace);
     table.press(Qt::Key_F);
-    table.click("choice8");
-    QTRY_COMPARE(serverOf(table.set()), ShirtNumber(8));
+    table.press(Qt::Key_F);
+    table.click("libero8");
+    table.press(Qt::Key_Return);
+    QCOMPARE(serverOf(table.set()), ShirtNumber(8));
     QVERIFY(!bar->isVisible());
 }
 
 void TestConductor::theLiberoServesNoMoreByTheSameKey() {
     OpenTable table(MatchBuilder().started());
-    table.press(Qt::Key_F);
-    table.press(Qt::Key_F);
+    for (int pressed = 0; pressed < 4; ++pressed)
+        table.press(Qt::Key_F);
+    QVERIFY(std::get<LiberoServe>(table.newest().entry).serving == LiberoServing::Ends);
     QCOMPARE(serverOf(table.set()), ShirtNumber(1));
 }
 
@@ -164,8 +170,9 @@ void TestConductor::aSecondSlotOfTheLiberoNeedsTheReferee() {
     match.started().add(LiberoServe{Team::Home, ShirtNumber(9)}).play("vh");
     OpenTable table(match);
     table.press(Qt::Key_F);
+    table.press(Qt::Key_F);
     // Source: Iowa Girls HSAU, Libero Tracking Instructions: one place in the serving order a set.
-    QVERIFY(table.find<AskBar>("askBar")->sentence().contains(u"served in slot I"));
+    QVERIFY(table.find<LiberoBar>("liberoBar")->sentence().contains(u"served in slot I"));
 }
 
 void TestConductor::aTeamWithoutLiberosIsTold() {
@@ -174,10 +181,11 @@ void TestConductor::aTeamWithoutLiberosIsTold() {
     QVERIFY(strip(table).refused.startsWith(u"QRL has named no libero"));
 }
 
-void TestConductor::theLiberoOfTheReceiversIsRefused() {
+void TestConductor::theLiberoOfTheReceiversDoesNotServe() {
     OpenTable table(withTwoLiberos().play("v"));
     table.press(Qt::Key_F);
-    QVERIFY(strip(table).refused.startsWith(u"SAL does not have the serve"));
+    QVERIFY(table.find<LiberoBar>("liberoBar")->isVisible());
+    QVERIFY(!table.window().findChild<QAbstractButton*>(QStringLiteral("liberoMove1"))); // only In is offered
 }
 
 void TestConductor::aSecondReServeNeedsTheReferee() {
@@ -271,6 +279,18 @@ void TestConductor::setPointIsShownButNotTold() {
     table.press(Qt::Key_Left);
     QVERIFY(strip(table).points.isEmpty());
     QVERIFY(strip(table).told.join(u' ').contains(u"SAL wins the set 25–0"));
+}
+
+void TestConductor::theCardOfATimeOutRecordsTheComparison() {
+    OpenTable table(MatchBuilder().started().play("h"));
+    table.press(Qt::Key_D);
+    table.click("agrees");
+    QVERIFY(std::get<SheetCompared>(table.newest().entry) == SheetCompared{});
+    QVERIFY(table.find<TimeOutCard>("timeOutCard")->isVisible()); // the time-out goes on
+    table.click("differs");
+    table.type("the board shows 2");
+    table.press(Qt::Key_Return);
+    QCOMPARE(std::get<SheetCompared>(table.newest().entry).differs, QStringLiteral("the board shows 2"));
 }
 
 QTEST_MAIN(TestConductor)

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
+#include "tests/ui/dialogs/hands.h"
 #include "tests/ui/table/opentable.h"
 #include "ui/table/noticestrip.h"
 #include "ui/table/numberfield.h"
@@ -39,6 +40,11 @@ private Q_SLOTS:
     void backspaceInTheBarNeverUndoes();
     void aRallyInPlayIsSaidAtOnce();
     void bothSidesHaveTheirKey();
+    void aNumberThatMayNotComeInIsExplainedAtOnce_data();
+    void aNumberThatMayNotComeInIsExplainedAtOnce();
+    void anExceptionalOneSaysWhatHappened();
+    void aPlaceIsVacatedWhenNobodyCanComeIn();
+    void aFingerVacatesAPlace();
 };
 
 void TestSubstitutionBar::keysAloneMakeASubstitution() {
@@ -195,6 +201,71 @@ void TestSubstitutionBar::bothSidesHaveTheirKey() {
     QCOMPARE(table.find<SubstitutionBar>("substitutionBar")->team(), Team::Visitors);
     table.press(Qt::Key_S);
     QCOMPARE(table.find<SubstitutionBar>("substitutionBar")->team(), Team::Home);
+}
+
+void TestSubstitutionBar::aNumberThatMayNotComeInIsExplainedAtOnce_data() {
+    QTest::addColumn<QString>("number");
+    QTest::addColumn<QString>("words");
+    QTest::newRow("not on the roster") << "77"
+                                       << "not on the roster";
+    QTest::newRow("a libero") << "9"
+                              << "is a libero";
+    QTest::newRow("on court") << "4"
+                              << "on court already";
+    QTest::newRow("lawful") << "7"
+                            << "Who goes out?";
+}
+
+void TestSubstitutionBar::aNumberThatMayNotComeInIsExplainedAtOnce() {
+    QFETCH(QString, number);
+    QFETCH(QString, words);
+    OpenTable table(withRoster());
+    table.press(Qt::Key_S);
+    table.type(qPrintable(number));
+    auto* bar = table.find<SubstitutionBar>("substitutionBar");
+    QVERIFY2(bar->sentence().contains(words), qPrintable(bar->sentence()));
+}
+
+void TestSubstitutionBar::anExceptionalOneSaysWhatHappened() {
+    OpenTable table(withRoster().substitute(Team::Home, 7, 3));
+    table.press(Qt::Key_S);
+    table.type("8");
+    table.press(Qt::Key_E);
+    table.type("7");
+    auto* bar = table.find<SubstitutionBar>("substitutionBar");
+    QVERIFY2(bar->sentence().contains(u"stays out for the rest of the"), qPrintable(bar->sentence()));
+    table.find<QLineEdit>("subWhy")->setFocus(Qt::TabFocusReason);
+    table.type("ankle");
+    table.press(Qt::Key_Return);
+    const auto entries = table.window().file().ledger().entries();
+    const auto& made = std::get<Substitution>(entries[entries.size() - 2].entry);
+    QVERIFY(made == (Substitution{Team::Home, ShirtNumber(8), ShirtNumber(7), SubstitutionKind::Exceptional}));
+    QCOMPARE(std::get<Remark>(table.newest().entry).text,
+             QStringLiteral("Exceptional substitution SAL, 8 in for 7: ankle"));
+}
+
+void TestSubstitutionBar::aPlaceIsVacatedWhenNobodyCanComeIn() {
+    OpenTable table(withRoster());
+    table.press(Qt::Key_S);
+    table.press(Qt::Key_V);
+    QVERIFY(!table.find<NumberField>("subIn")->isVisible());
+    table.type("5");
+    table.find<QLineEdit>("subWhy")->setFocus(Qt::TabFocusReason);
+    table.type("hurt");
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<PlaceVacated>(table.newest().entry) ==
+            (PlaceVacated{Team::Home, ShirtNumber(5), QStringLiteral("hurt")}));
+    QVERIFY(isVacant(table.set().teams.home, Slot(5)));
+    QVERIFY(table.find<SubstitutionBar>("substitutionBar")->sentence().contains(u"vacant place"));
+}
+
+void TestSubstitutionBar::aFingerVacatesAPlace() {
+    OpenTable table(withRoster());
+    table.click("subLeft");
+    table.press(Qt::Key_V); // its button, and that of Enter, lie beyond the screen of the tests
+    tap(*table.find("court2"));
+    table.press(Qt::Key_Return);
+    QVERIFY(isVacant(table.set().teams.home, Slot(2)));
 }
 
 QTEST_MAIN(TestSubstitutionBar)

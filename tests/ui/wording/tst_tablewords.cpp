@@ -51,10 +51,10 @@ void TestTableWords::theLiberoIsSaidInAWord_data() {
     QTest::addColumn<LiberoServeRule>("rule");
     QTest::addColumn<QString>("words");
     QTest::newRow("none")     << false << 0 << 0 << LiberoServeRule::OneSlot << "none";
-    QTest::newRow("not yet")  << true  << 0 << 0 << LiberoServeRule::OneSlot << "not yet served";
+    QTest::newRow("not yet")  << true  << 0 << 0 << LiberoServeRule::OneSlot << "not on";
     QTest::newRow("serves")   << true  << 9 << 4 << LiberoServeRule::OneSlot << "9 serves";
-    QTest::newRow("one slot") << true  << 0 << 4 << LiberoServeRule::OneSlot << "serves in IV";
-    QTest::newRow("may not")  << true  << 0 << 0 << LiberoServeRule::Never   << "may not serve";
+    QTest::newRow("one slot") << true  << 0 << 4 << LiberoServeRule::OneSlot << "in IV";
+    QTest::newRow("may not")  << true  << 0 << 0 << LiberoServeRule::Never   << "not on";
 }
 // clang-format on
 

@@ -1,0 +1,162 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "tests/ui/dialogs/hands.h"
+#include "tests/ui/table/opentable.h"
+#include "ui/table/askbar.h"
+#include "ui/table/formbar.h"
+
+#include <QLineEdit>
+
+using namespace setfolio;
+using namespace setfolio::testing;
+
+namespace {
+
+FormBar& bar(OpenTable& table) {
+    return *table.find<FormBar>("formBar");
+}
+
+MatchBuilder withBench() {
+    MatchBuilder match;
+    match.started();
+    Roster roster{Team::Home, {}, {}};
+    for (int number = 1; number <= 12; ++number)
+        roster.players.push_back({ShirtNumber(number), {}, false, number == 9});
+    return match.add(roster);
+}
+
+} // namespace
+
+class TestTableForms : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void theCaptainIsNamed();
+    void theSidesChange();
+    void aDifferenceFromTheScoreboardIsWritten();
+    void playIsSuspendedAndGoesOn();
+    void aSuspendedSetIsPlayedAgain();
+    void aForfeitAsksTeamAndReach();
+    void aFingerForfeitsTheMatch();
+    void aForfeitWithoutTeamIsNotRecorded();
+    void anotherPlayerBecomesLibero();
+    void aLiberoMayBeGivenUp();
+    void aTeamWithoutLiberosIsTold();
+};
+
+void TestTableForms::theCaptainIsNamed() {
+    OpenTable table(withBench());
+    table.window().perform(TableCommand::LeftCaptain);
+    table.type("4");
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<CaptainNamed>(table.newest().entry) == (CaptainNamed{Team::Home, ShirtNumber(4)}));
+}
+
+void TestTableForms::theSidesChange() {
+    OpenTable table(withBench());
+    table.window().perform(TableCommand::SidesChanged);
+    table.press(Qt::Key_Left);
+    QCOMPARE(table.score().visitors, 1);
+}
+
+void TestTableForms::aDifferenceFromTheScoreboardIsWritten() {
+    OpenTable table(withBench());
+    table.window().perform(TableCommand::ComparedDiffers);
+    table.press(Qt::Key_Return); // nothing differs yet
+    QVERIFY(table.find<AskBar>("askBar")->isVisible());
+    table.type("board 1-0");
+    table.press(Qt::Key_Return);
+    QCOMPARE(std::get<SheetCompared>(table.newest().entry).differs, QStringLiteral("board 1-0"));
+}
+
+void TestTableForms::playIsSuspendedAndGoesOn() {
+    OpenTable table(withBench().play("hh"));
+    table.window().perform(TableCommand::Suspend);
+    table.type("lights");
+    table.press(Qt::Key_Return);
+    QCOMPARE(std::get<Suspended>(table.newest().entry).reason, QStringLiteral("lights"));
+    QVERIFY(phaseOf(table.state()) == Phase::Suspended);
+    table.press(Qt::Key_Return); // the next step
+    QVERIFY(bar(table).isVisible());
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Resumed>(table.newest().entry) == Resumed{GoOn::AsItStood});
+    QCOMPARE(table.score().home, 2);
+}
+
+void TestTableForms::aSuspendedSetIsPlayedAgain() {
+    OpenTable table(withBench().play("hh").add(Suspended{}));
+    table.click("nextStep");
+    table.click("formFirst1");
+    QTest::mouseClick(bar(table).findChild<QAbstractButton*>(QStringLiteral("barRecord")), Qt::LeftButton);
+    QVERIFY(std::get<Resumed>(table.newest().entry) == Resumed{GoOn::SetAgain});
+    QCOMPARE(table.score().home, 0);
+    QCOMPARE(table.set().number, 1);
+}
+
+void TestTableForms::aForfeitAsksTeamAndReach() {
+    OpenTable table(withBench().play("hh"));
+    table.window().perform(TableCommand::Forfeit);
+    table.press(Qt::Key_J);
+    table.press(Qt::Key_T);
+    QVERIFY2(bar(table).sentence().contains(u"QRL keeps its points; SAL gets what it needs for this set"),
+             qPrintable(bar(table).sentence()));
+    table.find<QLineEdit>("formLine")->setFocus(Qt::TabFocusReason);
+    table.type("five players");
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Forfeit>(table.newest().entry) ==
+            (Forfeit{Team::Visitors, ForfeitKind::Incomplete, Scope::Set, QStringLiteral("five players")}));
+    QCOMPARE(table.set().winner, std::optional(Team::Home));
+}
+
+void TestTableForms::aFingerForfeitsTheMatch() {
+    OpenTable table(MatchBuilder().open());
+    table.window().perform(TableCommand::Forfeit);
+    tap(*table.find("formFirst0"));
+    tap(*table.find("formSecond0"));
+    table.press(Qt::Key_Return); // the button lies beyond the screen of the tests
+    QVERIFY(std::get<Forfeit>(table.newest().entry) == (Forfeit{Team::Home, ForfeitKind::Default, Scope::Match, {}}));
+    QVERIFY(phaseOf(table.state()) == Phase::MatchWon);
+}
+
+void TestTableForms::aForfeitWithoutTeamIsNotRecorded() {
+    OpenTable table(withBench());
+    const std::size_t before = table.recorded();
+    table.window().perform(TableCommand::Forfeit);
+    table.press(Qt::Key_A);
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.recorded(), before);
+    table.press(Qt::Key_Escape);
+    QVERIFY(!bar(table).isVisible());
+}
+
+void TestTableForms::anotherPlayerBecomesLibero() {
+    OpenTable table(withBench());
+    table.window().perform(TableCommand::LeftRedesignation);
+    table.type("10");
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<LiberoRedesignated>(table.newest().entry) ==
+            (LiberoRedesignated{Team::Home, ShirtNumber(9), ShirtNumber(10), {}}));
+    QVERIFY(liberosOf(table.set().teams.home) == std::vector<ShirtNumber>{ShirtNumber(10)});
+}
+
+void TestTableForms::aLiberoMayBeGivenUp() {
+    OpenTable table(withBench());
+    table.window().perform(TableCommand::LeftRedesignation);
+    QVERIFY(bar(table).sentence().startsWith(u"Nobody takes her part"));
+    table.press(Qt::Key_Return);
+    QVERIFY(liberosOf(table.set().teams.home).empty());
+}
+
+void TestTableForms::aTeamWithoutLiberosIsTold() {
+    MatchBuilder match;
+    match.open()
+        .toss(Team::Home)
+        .lineUp(Team::Home, {1, 2, 3, 4, 5, 6})
+        .lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16});
+    OpenTable table(match.start());
+    table.window().perform(TableCommand::LeftRedesignation);
+    QVERIFY(!bar(table).isVisible());
+}
+
+QTEST_MAIN(TestTableForms)
+#include "tst_tableforms.moc"

@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// What a correction will change, before it is recorded.
+#pragma once
+
+#include "core/rules/judge.h"
+#include "ui/table/entrylog.h"
+
+#include <QString>
+
+#include <span>
+
+namespace setfolio {
+
+/// What is entered to correct another entry: a Strike, or an entry with its place.
+struct Repair {
+    Entry entry;
+    std::optional<Placed> placed;
+};
+
+/// A repair's effect: where play stands before and after it, and what becomes questionable that was not.
+struct RepairPreview {
+    PerTeam<int> scoreBefore;
+    PerTeam<int> scoreAfter;
+    QString serverBefore; ///< "SAL 9"; empty while nobody serves
+    QString serverAfter;
+    std::vector<EntryFinding> questionable; ///< later entries that would not be lawful any more
+    MatchState after;
+};
+
+/// O(n) in the entries.
+[[nodiscard]] RepairPreview previewOf(std::span<const Recorded> entries, const MatchState& now, const Repair& repair);
+/// The preview in sentences; `log` has the words of the entries.
+[[nodiscard]] QString sentence(const RepairPreview& preview, const EntryLog& log);
+
+/// The state into which an entry that stands was recorded. O(n).
+[[nodiscard]] MatchState stateBefore(std::span<const Recorded> entries, EntryNumber number);
+
+} // namespace setfolio

@@ -1,0 +1,315 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/table/repairbar.h"
+
+#include "ui/look/controls.h"
+#include "ui/table/bench.h"
+#include "ui/table/deckview.h"
+#include "ui/table/numberfield.h"
+#include "ui/table/picks.h"
+#include "ui/wording/fill.h"
+#include "ui/wording/names.h"
+
+#include <QCoreApplication>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QSignalBlocker>
+
+#include <algorithm>
+#include <ranges>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace setfolio {
+
+namespace {
+
+struct Table {
+    Q_DECLARE_TR_FUNCTIONS(Table)
+};
+
+constexpr int rowHeight = 44;
+constexpr int rowsShown = 3;
+constexpr int numberRole = Qt::UserRole;
+
+std::vector<OfferedNumber> numbersOf(const std::vector<BenchPlayer>& players) {
+    std::vector<OfferedNumber> numbers;
+    for (const BenchPlayer& player : players)
+        numbers.push_back({player.number, player.slot ? roman(*player.slot) : QString()});
+    return numbers;
+}
+
+/// What is never corrected here: the match's frame has its own dialogs.
+bool isFrame(const Entry& entry) {
+    return std::holds_alternative<MatchOpened>(entry) || std::holds_alternative<Roster>(entry) ||
+           std::holds_alternative<Officials>(entry);
+}
+
+} // namespace
+
+RepairBar::RepairBar(Recorder& recorder, QWidget* parent)
+    : EntryBar(recorder, parent),
+      m_list(new QListWidget(this)),
+      m_how(nullptr) {
+    setObjectName(u"repairBar"_s);
+    m_list->setObjectName(u"repairList"_s);
+    m_list->setAccessibleName(Table::tr("Entries, the newest first"));
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->installEventFilter(this);
+    addRow(m_list);
+    m_how = addOptions({}, u"repairHow"_s);
+    m_missed = addOptions({}, u"missed"_s);
+    m_in = addNumbers(Table::tr("In"), u"repairIn"_s, u"repairBench"_s);
+    m_out = addNumbers(Table::tr("Out"), u"repairOut"_s, u"repairCourt"_s);
+    m_why = addLine(Table::tr("Why, for the remarks"), u"repairWhy"_s);
+    m_preview = new QLabel(this);
+    m_preview->setObjectName(u"repairPreview"_s);
+    m_preview->setWordWrap(true);
+    addRow(m_preview);
+    addReason(u"repairReason"_s);
+    connect(m_list, &QListWidget::currentRowChanged, this, &RepairBar::targetChanged);
+    connect(m_how, &OptionPick::changed, this, &RepairBar::howChanged);
+    connect(m_missed, &OptionPick::changed, this, [this] {
+        offerNumbers();
+        draftChanged();
+        goToMissing();
+    });
+    connect(m_in, &NumberPick::changed, this, &RepairBar::draftChanged);
+    connect(m_out, &NumberPick::changed, this, &RepairBar::draftChanged);
+}
+
+void RepairBar::setLook(const Look& look) {
+    EntryBar::setLook(look);
+    m_list->setStyleSheet(controlStyle(look.theme));
+    m_list->setFont(look.font(13.5));
+    m_list->setFixedHeight(look.whole(rowHeight * rowsShown + 4));
+    m_preview->setStyleSheet(controlStyle(look.theme));
+    m_preview->setFont(look.font(13, QFont::DemiBold));
+    m_preview->setFixedHeight(look.whole(54));
+}
+
+void RepairBar::open(EntryNumber at) {
+    m_log.follow(recorder().file().ledger().entries());
+    setTitle(Table::tr("Correct an entry"));
+    m_why->clear();
+    m_missed->choose(-1);
+    offerMissed();
+    m_how->choose(0);
+    fillList(at);
+    targetChanged();
+    present(m_list);
+}
+
+void RepairBar::fillList(EntryNumber at) {
+    const QSignalBlocker quiet(m_list);
+    m_list->clear();
+    const auto timeline = timelineOf(recorder().file().ledger().entries());
+    for (const TimelineItem& item : timeline | std::views::reverse) {
+        if (isFrame(item.recorded->entry))
+            continue;
+        const LoggedEntry& line = m_log.lines().at(item.recorded->number.value - 1);
+        const QString code = line.words.team ? codeOf(state(), *line.words.team) + u"  "_s : QString();
+        const QString rally = line.words.rally > 0 ? QString::number(line.words.rally).rightJustified(3) : u"    "_s;
+        auto* row = new QListWidgetItem(rally + u"   "_s + code + line.words.words, m_list);
+        row->setData(numberRole, item.recorded->number.value);
+        row->setSizeHint({0, look().whole(rowHeight)});
+        QFont font = look().font(13.5);
+        font.setStrikeOut(!item.stands());
+        row->setFont(font);
+        if (item.recorded->number == at)
+            m_list->setCurrentItem(row);
+    }
+    if (!m_list->currentItem())
+        m_list->setCurrentRow(0);
+    m_list->scrollToItem(m_list->currentItem(), QAbstractItemView::PositionAtCenter);
+}
+
+/// By the keys that the table has for the same.
+void RepairBar::offerMissed() {
+    const QString left = codeOf(state(), teamOn(state(), Side::Left));
+    const QString right = codeOf(state(), teamOn(state(), Side::Right));
+    m_missed->offer({{fill(Table::tr("Rally to %1"), {left}), {}, Qt::Key_Left},
+                     {fill(Table::tr("Rally to %1"), {right}), {}, Qt::Key_Right},
+                     {fill(Table::tr("Sub %1"), {left}), {}, Qt::Key_S},
+                     {fill(Table::tr("Sub %1"), {right}), {}, Qt::Key_L},
+                     {fill(Table::tr("Time-out %1"), {left}), {}, Qt::Key_D},
+                     {fill(Table::tr("Time-out %1"), {right}), {}, Qt::Key_K}});
+}
+
+EntryNumber RepairBar::target() const {
+    const QListWidgetItem* row = m_list->currentItem();
+    return row ? EntryNumber(row->data(numberRole).toUInt()) : EntryNumber();
+}
+
+QString RepairBar::preview() const {
+    return m_preview->text();
+}
+
+const Recorded* RepairBar::chosen() const {
+    const auto entries = recorder().file().ledger().entries();
+    return target().value == 0 ? nullptr : &entries[target().value - 1];
+}
+
+bool RepairBar::isStanding() const {
+    return chosen() && standsIn(recorder().file().ledger().entries(), target());
+}
+
+RepairBar::How RepairBar::how() const {
+    return static_cast<How>(std::max(0, m_how->chosen()));
+}
+
+std::optional<Placed> RepairBar::placed() const {
+    const QString why = m_why->text().simplified();
+    switch (how()) {
+    case How::Strike:
+        return std::nullopt;
+    case How::Change:
+        return Placed{Placed::How::InsteadOf, target(), why};
+    case How::PutIn:
+        return Placed{Placed::How::Before, target(), why};
+    }
+    return std::nullopt;
+}
+
+std::optional<Team> RepairBar::substitutionTeam() const {
+    if (how() == How::Change && chosen())
+        if (const auto* old = std::get_if<Substitution>(&chosen()->entry))
+            return old->team;
+    if (how() != How::PutIn)
+        return std::nullopt;
+    if (m_missed->chosen() == static_cast<int>(Missed::LeftSubstitution))
+        return teamOn(state(), Side::Left);
+    if (m_missed->chosen() == static_cast<int>(Missed::RightSubstitution))
+        return teamOn(state(), Side::Right);
+    return std::nullopt;
+}
+
+std::optional<Entry> RepairBar::substitution(Team team) const {
+    if (!m_in->number() || !m_out->number())
+        return std::nullopt;
+    return Substitution{team, *m_in->number(), *m_out->number()};
+}
+
+std::optional<Entry> RepairBar::changed() const {
+    if (const auto* rally = std::get_if<RallyWon>(&chosen()->entry))
+        return RallyWon{opponentsOf(rally->by)};
+    const auto* old = std::get_if<Substitution>(&chosen()->entry);
+    if (!old)
+        return std::nullopt;
+    std::optional<Entry> entry = substitution(old->team);
+    if (entry)
+        std::get<Substitution>(*entry).kind = old->kind;
+    return entry == std::optional(chosen()->entry) ? std::nullopt : entry;
+}
+
+std::optional<Entry> RepairBar::missed() const {
+    if (m_missed->chosen() < 0)
+        return std::nullopt;
+    const Team left = teamOn(state(), Side::Left);
+    switch (static_cast<Missed>(m_missed->chosen())) {
+    case Missed::LeftRally:
+        return RallyWon{left};
+    case Missed::RightRally:
+        return RallyWon{opponentsOf(left)};
+    case Missed::LeftSubstitution:
+        return substitution(left);
+    case Missed::RightSubstitution:
+        return substitution(opponentsOf(left));
+    case Missed::LeftTimeOut:
+        return TimeOut{left};
+    case Missed::RightTimeOut:
+        return TimeOut{opponentsOf(left)};
+    }
+    return std::nullopt;
+}
+
+std::optional<Entry> RepairBar::drafted() const {
+    if (!isStanding())
+        return std::nullopt;
+    switch (how()) {
+    case How::Strike:
+        return Strike{target(), m_why->text().simplified()};
+    case How::Change:
+        return changed();
+    case How::PutIn:
+        return missed();
+    }
+    return std::nullopt;
+}
+
+QString RepairBar::prompt() const {
+    if (!isStanding())
+        return Table::tr("This entry is struck already: choose another one.");
+    if (drafted())
+        return Table::tr("Enter records the correction.");
+    if (substitutionTeam())
+        return Table::tr("Number in and number out, as it was.");
+    return Table::tr("What was missed?");
+}
+
+Findings RepairBar::findings(const Entry& entry) const {
+    return recorder().file().judge(entry, placed());
+}
+
+Outcome RepairBar::record(const Entry& entry, const QString& reason) {
+    return reason.isEmpty() ? recorder().attempt(entry, placed()) : recorder().overrule(entry, reason, placed());
+}
+
+void RepairBar::goToMissing() {
+    if (!substitutionTeam())
+        m_list->setFocus(Qt::ShortcutFocusReason);
+    else
+        (m_in->number() ? m_out : m_in)->field().setFocus(Qt::ShortcutFocusReason);
+}
+
+void RepairBar::targetChanged() {
+    const Recorded* entry = chosen();
+    std::vector<Option> hows{{Table::tr("Strike it"), {}, Qt::Key_X}};
+    const bool rally = entry && std::holds_alternative<RallyWon>(entry->entry);
+    const bool numbers = entry && std::holds_alternative<Substitution>(entry->entry);
+    hows.push_back({rally ? Table::tr("Other winner") : Table::tr("Other numbers"), {}, Qt::Key_O});
+    hows.push_back({Table::tr("Put in before it"), {}, Qt::Key_B});
+    if (!rally && !numbers) // the place of its own is kept, so that the others stay where they are
+        hows[1] = {Table::tr("Not changed: strike it"), {}, Qt::Key_unknown};
+    m_how->offer(std::move(hows));
+    if (how() == How::Change && !rally && !numbers)
+        m_how->choose(0);
+    howChanged();
+}
+
+void RepairBar::howChanged() {
+    if (how() == How::Change && chosen() && !std::holds_alternative<RallyWon>(chosen()->entry) &&
+        !std::holds_alternative<Substitution>(chosen()->entry))
+        m_how->choose(0);
+    setShown(m_missed, how() == How::PutIn);
+    offerNumbers();
+    draftChanged();
+    goToMissing();
+}
+
+void RepairBar::offerNumbers() {
+    const std::optional<Team> team = substitutionTeam();
+    setShown(m_in, team.has_value());
+    setShown(m_out, team.has_value());
+    if (!team)
+        return;
+    const MatchState then = stateBefore(recorder().file().ledger().entries(), target());
+    m_in->offer(numbersOf(benchOf(then, *team)));
+    m_out->offer(numbersOf(sixOf(then, *team)));
+    const auto* old = how() == How::Change ? std::get_if<Substitution>(&chosen()->entry) : nullptr;
+    m_in->setNumber(old ? std::optional(old->in) : std::nullopt);
+    m_out->setNumber(old ? std::optional(old->out) : std::nullopt);
+}
+
+void RepairBar::draftChanged() {
+    showDraft();
+    const std::optional<Entry> entry = drafted();
+    const bool possible = entry && !isRefused(findings(*entry));
+    m_preview->setText(
+        possible
+            ? setfolio::sentence(previewOf(recorder().file().ledger().entries(), state(), {*entry, placed()}), m_log)
+            : QString());
+}
+
+} // namespace setfolio

@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// Corrections: an entry is chosen and struck, changed, or something is put in before it.
+#pragma once
+
+#include "ui/table/entrybar.h"
+#include "ui/table/repair.h"
+
+class QLabel;
+class QListWidget;
+
+namespace setfolio {
+
+/// What the correction changes is said before it is recorded.
+class RepairBar : public EntryBar {
+    Q_OBJECT
+
+public:
+    explicit RepairBar(Recorder& recorder, QWidget* parent = nullptr);
+
+    void setLook(const Look& look) override;
+    /// Opens at an entry, or at the newest one.
+    void open(EntryNumber at = {});
+    [[nodiscard]] EntryNumber target() const;
+    [[nodiscard]] QString preview() const;
+
+protected:
+    [[nodiscard]] std::optional<Entry> drafted() const override;
+    [[nodiscard]] QString prompt() const override;
+    [[nodiscard]] Findings findings(const Entry& entry) const override;
+    [[nodiscard]] Outcome record(const Entry& entry, const QString& reason) override;
+    void goToMissing() override;
+
+private:
+    enum class How : std::uint8_t { Strike, Change, PutIn };
+    enum class Missed : std::uint8_t {
+        LeftRally,
+        RightRally,
+        LeftSubstitution,
+        RightSubstitution,
+        LeftTimeOut,
+        RightTimeOut
+    };
+    [[nodiscard]] How how() const;
+    [[nodiscard]] const Recorded* chosen() const;
+    [[nodiscard]] bool isStanding() const;
+    [[nodiscard]] std::optional<Placed> placed() const;
+    [[nodiscard]] std::optional<Team> substitutionTeam() const;
+    [[nodiscard]] std::optional<Entry> changed() const;
+    [[nodiscard]] std::optional<Entry> missed() const;
+    [[nodiscard]] std::optional<Entry> substitution(Team team) const;
+    void fillList(EntryNumber at);
+    void offerMissed();
+    void targetChanged();
+    void howChanged();
+    void offerNumbers();
+    void draftChanged();
+
+    EntryLog m_log;
+    QListWidget* m_list;
+    OptionPick* m_how;
+    OptionPick* m_missed;
+    NumberPick* m_in;
+    NumberPick* m_out;
+    QLineEdit* m_why;
+    QLabel* m_preview;
+};
+
+} // namespace setfolio

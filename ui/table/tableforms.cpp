@@ -1,0 +1,116 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/table/tableforms.h"
+
+#include "ui/table/bench.h"
+#include "ui/table/deckview.h"
+#include "ui/wording/barwords.h"
+#include "ui/wording/fill.h"
+#include "ui/wording/names.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace setfolio {
+
+namespace {
+
+struct Table {
+    Q_DECLARE_TR_FUNCTIONS(Table)
+};
+
+Option teamOption(const MatchState& state, Side side) {
+    const bool left = side == Side::Left;
+    return {codeOf(state, teamOn(state, side)), left ? Table::tr("left side") : Table::tr("right side"),
+            left ? Qt::Key_F : Qt::Key_J};
+}
+
+enum WhatIsLost { WholeMatch, RestOfMatch, RestOfSet }; ///< the options of the form, in their order
+
+std::optional<Forfeit> forfeitOf(const MatchState& state, const FormAnswers& answers) {
+    if (answers.first < 0 || answers.second < 0)
+        return std::nullopt;
+    const Team by = teamOn(state, answers.first == 0 ? Side::Left : Side::Right);
+    switch (static_cast<WhatIsLost>(answers.second)) {
+    case WholeMatch:
+        return Forfeit{by, ForfeitKind::Default, Scope::Match, answers.line};
+    case RestOfMatch:
+        return Forfeit{by, ForfeitKind::Incomplete, Scope::Match, answers.line};
+    case RestOfSet:
+        return Forfeit{by, ForfeitKind::Incomplete, Scope::Set, answers.line};
+    }
+    return std::nullopt;
+}
+
+std::optional<Entry> redesignated(Team team, const FormAnswers& answers) {
+    if (!answers.number)
+        return std::nullopt;
+    return LiberoRedesignated{team, *answers.number, answers.other, answers.line};
+}
+
+QString redesignationPrompt(const FormAnswers& answers) {
+    if (!answers.number)
+        return Table::tr("Which libero cannot play on?");
+    return answers.other
+               ? fill(Table::tr("%1 is libero from now on. Enter records."), {QString::number(answers.other->value)})
+               : Table::tr("Nobody takes her part. Enter records.");
+}
+
+} // namespace
+
+Form forfeitForm(const MatchState& state) {
+    Form form;
+    form.title = Table::tr("Forfeit: which team, and what does it lose?");
+    form.first = {teamOption(state, Side::Left), teamOption(state, Side::Right)};
+    form.second = {{Table::tr("All sets"), Table::tr("does not come, or refuses"), Qt::Key_A},
+                   {Table::tr("The match"), Table::tr("cannot play on"), Qt::Key_M},
+                   {Table::tr("This set"), Table::tr("cannot play on"), Qt::Key_T}};
+    form.line = Table::tr("Why, on the referee's word");
+    form.entry = [state](const FormAnswers& answers) {
+        const std::optional<Forfeit> forfeit = forfeitOf(state, answers);
+        return forfeit ? std::optional<Entry>(*forfeit) : std::nullopt;
+    };
+    form.prompt = [state](const FormAnswers& answers) {
+        const std::optional<Forfeit> forfeit = forfeitOf(state, answers);
+        return forfeit ? forfeitMeans(state, *forfeit) : Table::tr("Only the first referee declares a forfeit.");
+    };
+    return form;
+}
+
+Form resumptionForm(const MatchState& state) {
+    Form form;
+    form.title = Table::tr("Resume play");
+    form.first = {{Table::tr("As it stood"), Table::tr("same score and players"), Qt::Key_A}};
+    if (state.set().started)
+        form.first.push_back({Table::tr("The set again"), Table::tr("from nothing, same line-ups"), Qt::Key_T});
+    form.begins.first = 0;
+    form.entry = [](const FormAnswers& answers) -> std::optional<Entry> {
+        return Resumed{answers.first == 1 ? GoOn::SetAgain : GoOn::AsItStood};
+    };
+    form.prompt = [](const FormAnswers& answers) {
+        return answers.first == 1 ? Table::tr("The broken-off set is cancelled and keeps its sheet. Enter records.")
+                                  : Table::tr("Play goes on where it stopped. Enter records.");
+    };
+    return form;
+}
+
+Form redesignationForm(const MatchState& state, Team team) {
+    Form form;
+    form.title = fill(Table::tr("New libero %1"), {codeOf(state, team)});
+    form.numberLabel = Table::tr("Libero");
+    const std::vector<ShirtNumber>& liberos = liberosOf(state.set().teams[team]);
+    for (const ShirtNumber number : liberos)
+        form.numbers.push_back({number, {}});
+    if (liberos.size() == 1)
+        form.begins.number = liberos.front();
+    form.otherLabel = Table::tr("New");
+    for (const BenchPlayer& player : benchOf(state, team))
+        form.others.push_back({player.number, {}});
+    form.line = Table::tr("Why she cannot play on");
+    form.entry = [team](const FormAnswers& answers) { return redesignated(team, answers); };
+    form.prompt = redesignationPrompt;
+    return form;
+}
+
+} // namespace setfolio

@@ -28,7 +28,7 @@ class TestEveryWindow : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
-    void initTestCase() { QApplication::setFont(setfolio::windowFont(15)); } // as the program does
+    void cleanup() { QApplication::setFont(QFont()); }
     void itFitsTheSmallestScreen_data() { scenes(); }
     void itFitsTheSmallestScreen();
     void everyControlHasAName_data() { scenes(); }
@@ -56,6 +56,7 @@ void TestEveryWindow::scenes() {
 
 ShownWindow TestEveryWindow::open() {
     QFETCH(int, scene);
+    QApplication::setFont(setfolio::windowFont(15)); // as the program does
     return windowScenes().at(static_cast<std::size_t>(scene)).show();
 }
 

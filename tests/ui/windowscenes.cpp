@@ -7,6 +7,8 @@
 #include "ui/dialogs/lineupdialog.h"
 #include "ui/dialogs/newmatchdialog.h"
 #include "ui/dialogs/rosterdialog.h"
+#include "ui/dialogs/rulebookdialog.h"
+#include "ui/dialogs/rulebooktable.h"
 #include "ui/dialogs/setdialogs.h"
 #include "ui/dialogs/startpage.h"
 #include "ui/dialogs/tossdialog.h"
@@ -106,6 +108,18 @@ ShownWindow newMatchWithProblems() {
     return made;
 }
 
+ShownWindow rulebook(const QString& key, const char* pressed = nullptr) {
+    RulebookDraft adapted(publishedRulebook(u"high-school"_s).value(),
+                          copyToAdapt(publishedRulebook(u"high-school"_s).value(), u"Estuary League"_s, {}));
+    static_cast<void>(adapted.setValue(u"cap"_s, 27));
+    const ShownWindow made = make<RulebookDialog>(adapted.own(), RulebookShelf(), QStringList());
+    if (pressed)
+        childOf<QPushButton>(*made.window, pressed)->click();
+    childOf<RulebookTable>(*made.window, "settings")->choose(key);
+    QApplication::processEvents();
+    return made;
+}
+
 MatchState threeSetsWon() {
     MatchBuilder match = withRosters();
     match.toss(Team::Home);
@@ -149,6 +163,22 @@ void press(OpenTable& opened, std::initializer_list<Qt::Key> keys) {
 std::vector<WindowScene> joined(std::vector<WindowScene> scenes, const std::vector<WindowScene>& more) {
     scenes.insert(scenes.end(), more.begin(), more.end());
     return scenes;
+}
+
+std::vector<WindowScene> rulebookScenes() {
+    return {
+        {"rulebook: a number", [] { return rulebook(u"time-outs"_s); }},
+        {"rulebook: a number that may be absent", [] { return rulebook(u"cap"_s); }},
+        {"rulebook: a word", [] { return rulebook(u"change-sides"_s); }},
+        {"rulebook: long words", [] { return rulebook(u"default-result"_s); }},
+        {"rulebook: numbers", [] { return rulebook(u"substitution-notices"_s); }},
+        {"rulebook: a ladder", [] { return rulebook(u"conduct-ladder"_s); }},
+        {"rulebook: who signs", [] { return rulebook(u"signing-order"_s); }},
+        {"rulebook: a rule without a value", [] { return rulebook(u"rotation-order"_s); }},
+        {"rulebook: only what differs", [] { return rulebook(u"cap"_s, "show1"); }},
+        {"rulebook: only open points", [] { return rulebook(u"protest"_s, "show2"); }},
+        {"rulebook that cannot be kept", [] { return rulebook(u"cap"_s, "record"); }},
+    };
 }
 
 } // namespace
@@ -202,7 +232,7 @@ const std::vector<WindowScene>& windowScenes() {
         {"preview", preview},
         {"preview with a long sentence", previewWithSentence},
     };
-    static const std::vector<WindowScene> scenes = joined(windows, barScenes());
+    static const std::vector<WindowScene> scenes = joined(joined(windows, barScenes()), rulebookScenes());
     return scenes;
 }
 

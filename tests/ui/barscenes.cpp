@@ -56,7 +56,11 @@ std::vector<WindowScene> barScenes() {
         bar("bar: a new libero", withLiberos(), C::RightRedesignation, {}),
         bar("bar: a captain", inPlay(), C::LeftCaptain, {}),
         bar("bar: a strike", inPlay("hvhvh"), C::Correct, {Key_Down}),
+        bar("bar: a strike with consequences",
+            inPlay().substitute(Team::Home, 10, 3).play("h").substitute(Team::Home, 3, 10), C::Correct,
+            {Key_Down, Key_Down}),
         bar("bar: a missed substitution", inPlay("hvhvh"), C::Correct, {Key_Down, Key_B, Key_S}),
+        bar("bar: something missed", inPlay("hvhvh"), C::Correct, {Key_Down, Key_B}),
         bar("bar: play is suspended", inPlay().add(Suspended{}), C::NextStep, {}),
         bar("bar: a difference from the scoreboard", inPlay(), C::ComparedDiffers, {}),
     };

@@ -104,7 +104,7 @@ QString cutIn(const QLabel& label) {
 }
 
 QString cutIn(const QPushButton& button) {
-    if (isOneOf<TwoLineButton>(&button) || button.sizeHint().width() <= button.width())
+    if (button.text().isEmpty() || isOneOf<TwoLineButton>(&button) || button.sizeHint().width() <= button.width())
         return {};
     return wordFor(&button) + u": "_s + button.text();
 }

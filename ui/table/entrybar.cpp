@@ -157,8 +157,18 @@ bool EntryBar::event(QEvent* event) {
 }
 
 void EntryBar::keyPressEvent(QKeyEvent* event) {
-    if (!pressOption(*event))
-        InlineBar::keyPressEvent(event);
+    if (pressOption(*event))
+        return;
+    if (event->text().size() == 1 && event->text().front().isDigit() && typeDigit(*event))
+        return;
+    InlineBar::keyPressEvent(event);
+}
+
+/// A digit typed after a tap belongs to the number that is still missing.
+bool EntryBar::typeDigit(QKeyEvent& event) {
+    goToMissing();
+    auto* field = qobject_cast<NumberField*>(window()->focusWidget());
+    return field && isAncestorOf(field) && QCoreApplication::sendEvent(field, &event);
 }
 
 /// A number field would swallow letters.

@@ -67,6 +67,7 @@ protected:
 private:
     [[nodiscard]] bool isOptionKey(const QKeyEvent& event) const;
     bool pressOption(const QKeyEvent& event);
+    bool typeDigit(QKeyEvent& event);
     void settle(const Entry& entry, const Outcome& outcome);
 
     Recorder& m_recorder;

@@ -12,6 +12,7 @@
 
 #include <QCoreApplication>
 #include <QLabel>
+#include <QLayout>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QSignalBlocker>
@@ -71,6 +72,7 @@ RepairBar::RepairBar(Recorder& recorder, QWidget* parent)
     connect(m_list, &QListWidget::currentRowChanged, this, &RepairBar::targetChanged);
     connect(m_how, &OptionPick::changed, this, &RepairBar::howChanged);
     connect(m_missed, &OptionPick::changed, this, [this] {
+        arrangeRows();
         offerNumbers();
         draftChanged();
         goToMissing();
@@ -83,19 +85,24 @@ void RepairBar::setLook(const Look& look) {
     EntryBar::setLook(look);
     m_list->setStyleSheet(controlStyle(look.theme));
     m_list->setFont(look.font(13.5));
-    m_list->setFixedHeight(look.whole(rowHeight * rowsShown + 4));
     m_preview->setStyleSheet(controlStyle(look.theme));
     m_preview->setFont(look.font(13, QFont::DemiBold));
-    m_preview->setFixedHeight(look.whole(54));
+    arrangeRows();
+}
+
+void RepairBar::setRoom(int width) {
+    EntryBar::setRoom(width);
+    const QMargins edge = layout()->contentsMargins();
+    m_room = width - edge.left() - edge.right();
+    showPreview(m_preview->text());
 }
 
 void RepairBar::open(EntryNumber at) {
     m_log.follow(recorder().file().ledger().entries());
-    setTitle(Table::tr("Correct an entry"));
     m_why->clear();
     m_missed->choose(-1);
     offerMissed();
-    m_how->choose(0);
+    m_how->choose(-1);
     fillList(at);
     targetChanged();
     present(m_list);
@@ -156,7 +163,8 @@ bool RepairBar::isStanding() const {
 }
 
 RepairBar::How RepairBar::how() const {
-    return static_cast<How>(std::max(0, m_how->chosen()));
+    const int chosen = m_how->chosen();
+    return chosen < 0 ? How::Strike : m_hows.at(static_cast<std::size_t>(chosen));
 }
 
 std::optional<Placed> RepairBar::placed() const {
@@ -263,35 +271,54 @@ void RepairBar::goToMissing() {
         (m_in->number() ? m_out : m_in)->field().setFocus(Qt::ShortcutFocusReason);
 }
 
+/// Only a rally's winner and a substitution's numbers: of the rest there is nothing else that could be meant.
+bool RepairBar::mayChange() const {
+    return chosen() &&
+           (std::holds_alternative<RallyWon>(chosen()->entry) || std::holds_alternative<Substitution>(chosen()->entry));
+}
+
 void RepairBar::targetChanged() {
-    const Recorded* entry = chosen();
-    std::vector<Option> hows{{Table::tr("Strike it"), {}, Qt::Key_X}};
-    const bool rally = entry && std::holds_alternative<RallyWon>(entry->entry);
-    const bool numbers = entry && std::holds_alternative<Substitution>(entry->entry);
-    hows.push_back({rally ? Table::tr("Other winner") : Table::tr("Other numbers"), {}, Qt::Key_O});
-    hows.push_back({Table::tr("Put in before it"), {}, Qt::Key_B});
-    if (!rally && !numbers) // the place of its own is kept, so that the others stay where they are
-        hows[1] = {Table::tr("Not changed: strike it"), {}, Qt::Key_unknown};
-    m_how->offer(std::move(hows));
-    if (how() == How::Change && !rally && !numbers)
-        m_how->choose(0);
-    howChanged();
+    const How before = how();
+    m_hows = {How::Strike, How::PutIn};
+    std::vector<Option> options{{Table::tr("Strike it"), {}, Qt::Key_X},
+                                {Table::tr("Put in before it"), {}, Qt::Key_B}};
+    if (mayChange()) {
+        const bool rally = std::holds_alternative<RallyWon>(chosen()->entry);
+        m_hows.insert(m_hows.begin() + 1, How::Change);
+        options.insert(options.begin() + 1,
+                       {rally ? Table::tr("Other winner") : Table::tr("Other numbers"), {}, Qt::Key_O});
+    }
+    m_how->offer(std::move(options));
+    const auto same = std::ranges::find(m_hows, before);
+    m_how->choose(same == m_hows.end() ? 0 : static_cast<int>(same - m_hows.begin()));
+    arrangeRows();
+    offerNumbers();
+    draftChanged();
 }
 
 void RepairBar::howChanged() {
-    if (how() == How::Change && chosen() && !std::holds_alternative<RallyWon>(chosen()->entry) &&
-        !std::holds_alternative<Substitution>(chosen()->entry))
-        m_how->choose(0);
-    setShown(m_missed, how() == How::PutIn);
+    m_missed->choose(-1);
+    arrangeRows();
     offerNumbers();
     draftChanged();
     goToMissing();
 }
 
+/// Where numbers are asked for, the rest makes room for them; choosing to put something in shows it again.
+void RepairBar::arrangeRows() {
+    const bool numbers = substitutionTeam().has_value();
+    setTitle(numbers ? fill(Table::tr("Correct an entry · substitution %1"), {codeOf(state(), *substitutionTeam())})
+                     : Table::tr("Correct an entry"));
+    m_list->setFixedHeight(look().whole(rowHeight * (numbers ? 1 : rowsShown) + 4));
+    if (m_list->currentItem())
+        m_list->scrollToItem(m_list->currentItem(), QAbstractItemView::PositionAtCenter);
+    setShown(m_missed, how() == How::PutIn && !numbers);
+    setShown(m_in, numbers);
+    setShown(m_out, numbers);
+}
+
 void RepairBar::offerNumbers() {
     const std::optional<Team> team = substitutionTeam();
-    setShown(m_in, team.has_value());
-    setShown(m_out, team.has_value());
     if (!team)
         return;
     const MatchState then = stateBefore(recorder().file().ledger().entries(), target());
@@ -306,10 +333,19 @@ void RepairBar::draftChanged() {
     showDraft();
     const std::optional<Entry> entry = drafted();
     const bool possible = entry && !isRefused(findings(*entry));
-    m_preview->setText(
-        possible
-            ? setfolio::sentence(previewOf(recorder().file().ledger().entries(), state(), {*entry, placed()}), m_log)
-            : QString());
+    showPreview(possible ? setfolio::sentence(
+                               previewOf(recorder().file().ledger().entries(), state(), {*entry, placed()}), m_log)
+                         : QString());
+}
+
+void RepairBar::showPreview(const QString& words) {
+    m_preview->setText(words);
+    const int needed = words.isEmpty() ? 0 : m_preview->heightForWidth(m_room);
+    const int height = std::max(needed, look().whole(36));
+    if (m_preview->height() != height) {
+        m_preview->setFixedHeight(height);
+        Q_EMIT grown();
+    }
 }
 
 } // namespace setfolio

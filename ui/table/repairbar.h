@@ -20,6 +20,7 @@ public:
     explicit RepairBar(Recorder& recorder, QWidget* parent = nullptr);
 
     void setLook(const Look& look) override;
+    void setRoom(int width) override;
     /// Opens at an entry, or at the newest one.
     void open(EntryNumber at = {});
     [[nodiscard]] EntryNumber target() const;
@@ -50,14 +51,19 @@ private:
     [[nodiscard]] std::optional<Entry> changed() const;
     [[nodiscard]] std::optional<Entry> missed() const;
     [[nodiscard]] std::optional<Entry> substitution(Team team) const;
+    [[nodiscard]] bool mayChange() const;
     void fillList(EntryNumber at);
     void offerMissed();
     void targetChanged();
     void howChanged();
+    void arrangeRows();
     void offerNumbers();
     void draftChanged();
+    void showPreview(const QString& words);
 
     EntryLog m_log;
+    int m_room = 500;
+    std::vector<How> m_hows; ///< what is offered for the chosen entry
     QListWidget* m_list;
     OptionPick* m_how;
     OptionPick* m_missed;

@@ -41,6 +41,8 @@ private Q_SLOTS:
     void anUnlawfulOneNeedsTheReferee();
     void escapeCorrectsNothing();
     void undoTakesACorrectionBack();
+    void onlyWhatCanBeChangedOffersAChange();
+    void laterEntriesThatBecomeQuestionableAreSaid();
 };
 
 void TestRepairBar::keysStrikeAnOlderEntry() {
@@ -200,6 +202,31 @@ void TestRepairBar::undoTakesACorrectionBack() {
     table.press(Qt::Key_Backspace);
     QCOMPARE(table.score().home, 2);
     QCOMPARE(table.score().visitors, 0);
+}
+
+void TestRepairBar::onlyWhatCanBeChangedOffersAChange() {
+    OpenTable table(MatchBuilder().started().play("h").add(TimeOut{Team::Home}));
+    table.press(Qt::Key_C);
+    QCOMPARE(table.find("repairHow1")->text(), QStringLiteral("Put in before it"));
+    table.press(Qt::Key_Down);
+    QCOMPARE(table.find("repairHow1")->text(), QStringLiteral("Other winner"));
+    table.press(Qt::Key_O);
+    table.press(Qt::Key_Up);
+    const std::size_t before = table.recorded();
+    table.press(Qt::Key_Return); // back to striking, where there is nothing to change
+    QCOMPARE(table.recorded(), before + 1);
+    QVERIFY(std::holds_alternative<Strike>(table.newest().entry));
+}
+
+void TestRepairBar::laterEntriesThatBecomeQuestionableAreSaid() {
+    MatchBuilder match;
+    match.started().substitute(Team::Home, 7, 3).play("h").substitute(Team::Home, 3, 7);
+    OpenTable table(match);
+    table.press(Qt::Key_C);
+    table.press(Qt::Key_Down);
+    table.press(Qt::Key_Down);
+    QVERIFY2(bar(table).preview().contains(u"become questionable: 1. The first is “3 in for 7”"),
+             qPrintable(bar(table).preview()));
 }
 
 QTEST_MAIN(TestRepairBar)

@@ -45,6 +45,7 @@ private Q_SLOTS:
     void anExceptionalOneSaysWhatHappened();
     void aPlaceIsVacatedWhenNobodyCanComeIn();
     void aFingerVacatesAPlace();
+    void digitsAfterATapAreTheOtherNumber();
 };
 
 void TestSubstitutionBar::keysAloneMakeASubstitution() {
@@ -266,6 +267,15 @@ void TestSubstitutionBar::aFingerVacatesAPlace() {
     tap(*table.find("court2"));
     table.press(Qt::Key_Return);
     QVERIFY(isVacant(table.set().teams.home, Slot(2)));
+}
+
+void TestSubstitutionBar::digitsAfterATapAreTheOtherNumber() {
+    OpenTable table(withRoster());
+    table.press(Qt::Key_S);
+    tap(*table.find("bench7"));
+    table.type("3");
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Substitution>(table.newest().entry) == (Substitution{Team::Home, ShirtNumber(7), ShirtNumber(3)}));
 }
 
 QTEST_MAIN(TestSubstitutionBar)

@@ -76,6 +76,7 @@ class Keyboard:
 
     def libero(self, team):
         self.key(self.side[team]["libero"])
+        self.key(self.side[team]["libero"])  # again in the bar: only the mark of her serve
 
     def end(self):
         self.key("Return")

@@ -76,6 +76,7 @@ class PointerScorer(hands.Pointer):
 
     def libero(self, team):
         self.side_button(team, "Libero")
+        self.press_button("Serves, only the mark")
 
     def end(self):
         self.press_button("End the set", "Confirm")

@@ -25,21 +25,28 @@ OFFICIALS = [
     ("line-judge", "Gil Trevanion"), ("line-judge", "Sorrel Maddock")]
 
 # A set: its seed; the line-ups by court position; who comes in for the server of a slot and leaves when that slot comes
-# to the front row; the slot a libero serves in and who she is; what happens before which rally; the rally it is left at.
+# to the front row; the slot a libero serves and plays in while it is in the back row, and who she is; what happens before
+# which rally; the rally it is left at.
 SETS = [
     {"seed": 145, "positions": {"home": [7, 12, 10, 4, 15, 9], "visitors": [8, 16, 20, 1, 13, 22]},
      "servers": {"home": {3: 18, 5: 11}, "visitors": {2: 17}}, "liberos": {"home": (6, 2), "visitors": (4, 3)},
-     "before": {12: "slip", 18: "re-serve", 30: "remark"}, "left at": None},
+     "before": {12: "slip", 18: "re-serve", 24: "coach", 30: "remark", 34: "player"}, "left at": None},
     {"seed": 64, "positions": {"home": [12, 10, 4, 15, 9, 7], "visitors": [16, 20, 1, 13, 22, 8]},
      "servers": {"home": {2: 18}, "visitors": {1: 17, 4: 6}}, "liberos": {"home": (5, 2), "visitors": (5, 3)},
-     "before": {9: "replay", 25: "penalty"}, "left at": None},
+     "before": {9: "replay", 11: "slip", 14: "delay", 17: "wrong server", 25: "delay again", 29: "coach again",
+                33: "remark"}, "left at": None},
     {"seed": 367, "positions": {"home": [10, 4, 15, 9, 7, 12], "visitors": [20, 1, 13, 22, 8, 16]},
-     "servers": {"home": {1: 18, 3: 11}, "visitors": {3: 17, 6: 9}}, "liberos": {"home": (4, 21), "visitors": (2, 3)},
-     "before": {15: "slip", 22: "remark"}, "left at": 42},
+     "servers": {"home": {1: 18, 3: 11}, "visitors": {1: 6, 3: 17, 4: 19, 6: 9}},
+     "liberos": {"home": (4, 21), "visitors": (2, 3)},
+     "before": {19: "missed", 28: "coach for good", 36: "hurt"}, "left at": 42},
 ]
 REMARKS = ["Play was held at the table's request: a shoe was tied on court.",
            "The ball was changed after the rally before this one."]
 OTHERS = {"home": "visitors", "visitors": "home"}
+CARDS = {"coach": ("visitors", {"role": "assistant-coach"}, "warning", "Shouted at the line judge."),
+         "player": ("home", {"number": 15}, "warning", "Pulled at the net after the rally."),
+         "coach again": ("visitors", {"role": "assistant-coach"}, "penalty", "On the court during the rally."),
+         "coach for good": ("visitors", {"role": "assistant-coach"}, "disqualification", "Threw the clipboard.")}
 
 
 class Match:
@@ -76,6 +83,9 @@ class Set:
         self.slots = {team: list(numbers) for team, numbers in self.slots.items()}
         self.starters = {team: tuple(numbers) for team, numbers in self.slots.items()}
         self.server = {serves_first: 1, OTHERS[serves_first]: 6}
+        self.libero_in = {"home": False, "visitors": False}
+        self.wrong_server_due = False
+        self.missed = None
 
     def between(self, low, high):
         return low + (high - low) * self.chance.random()
@@ -103,9 +113,18 @@ class Set:
             self.time_outs[receiving] += 1
             self.match.add("time-out", self.between(3, 6), team=receiving)
             self.match.clock += timedelta(seconds=62)
-        slot, libero = self.plan["liberos"][self.serving]
-        if self.server[self.serving] == slot and self.run == 0:
-            self.match.add("libero-serve", self.between(4, 7), team=self.serving, libero=libero)
+        for team in self.points:
+            self.move_libero(team)
+
+    def move_libero(self, team):
+        """In when her slot comes to serve, out when it comes to the front row."""
+        slot, libero = self.plan["liberos"][team]
+        if self.libero_in[team] and (slot - self.server[team]) % 6 == 3:
+            self.match.add("libero-out", self.between(3, 5), team=team, libero=libero)
+            self.libero_in[team] = False
+        if not self.libero_in[team] and self.server[team] == slot and team == self.serving and self.run == 0:
+            self.match.add("libero-in", self.between(4, 7), team=team, libero=libero, replaced=self.slots[team][slot - 1])
+            self.libero_in[team] = True
 
     def point(self, team):
         self.points[team] += 1
@@ -114,17 +133,73 @@ class Set:
             self.serving = team
             self.server[team] = self.server[team] % 6 + 1
 
+    def card(self, team, who, level, reason):
+        self.match.add("sanction", self.between(20, 30), team=team, **who, level=level, reason=reason)
+        if level != "warning":
+            self.point(OTHERS[team])
+            self.dead_ball()
+
+    def delay(self, level):
+        self.match.add("delay-sanction", self.between(15, 25), team="home", level=level, reason="Slow to take the court.")
+        if level == "penalty":
+            self.point("visitors")
+            self.dead_ball()
+
+    def wrong_server(self):
+        """She serves from the start of the term; the table tells the second referee as she hits her third serve."""
+        team, slot = self.serving, self.server[self.serving]
+        served = self.slots[team][slot % 6]
+        first = None
+        for _ in range(2):
+            self.match.add("serve-contacted", self.between(9, 14))
+            self.match.add("rally-won", self.between(5, 21), by=team)
+            first = first or len(self.match.entries)
+            self.rally += 1
+        self.match.add("server-seen", self.between(3, 5), number=served)
+        self.match.add("serve-contacted", self.between(3, 5))
+        self.match.add("wrong-server", self.between(20, 40), team=team, served=served, taken_back_from=first)
+        self.point(OTHERS[team])
+        self.dead_ball()
+
+    def hurt(self):
+        """The visitors' captain cannot play on, and every player of their bench is bound to another slot."""
+        slot = 5
+        out = self.slots["visitors"][slot - 1]
+        bench = [number for number in self.plan["servers"]["visitors"].values() if number not in self.slots["visitors"]]
+        self.match.add("substitution", self.between(60, 90), team="visitors", **{"in": bench[0], "out": out},
+                       how="exceptional")
+        self.slots["visitors"][slot - 1] = bench[0]
+        self.plan["servers"]["visitors"] = {kept: number for kept, number in self.plan["servers"]["visitors"].items()
+                                            if number != bench[0]}
+        self.match.add("captain-named", self.between(5, 9), team="visitors", captain=self.slots["visitors"][3])
+
+    def happens(self, event):
+        if event in CARDS:
+            self.card(*CARDS[event])
+        if event == "delay":
+            self.delay("warning")
+        if event == "delay again":
+            self.delay("penalty")
+        if event == "hurt":
+            self.hurt()
+        if event == "remark":
+            self.match.add("remark", self.between(6, 9), text=next(self.match.remarks))
+        self.wrong_server_due = self.wrong_server_due or event == "wrong server"
+        slot, _ = self.plan["liberos"][self.serving]
+        if self.wrong_server_due and self.run == 0 and self.server[self.serving] not in (slot, (slot - 2) % 6 + 1):
+            self.wrong_server_due = False
+            self.wrong_server()
+
     def play_rally(self):
         self.rally += 1
         self.dead_ball()
         event = self.plan["before"].get(self.rally)
-        if event == "penalty":
-            self.match.add("penalty-point", self.between(20, 30), to=OTHERS[self.serving],
-                           reason="A second unnecessary delay in the set.")
-            self.point(OTHERS[self.serving])
-            self.dead_ball()
-        if event == "remark":
-            self.match.add("remark", self.between(6, 9), text=next(self.match.remarks))
+        self.happens(event)
+        if event == "missed":
+            self.missed = (len(self.match.entries) + 1, self.serving)
+            self.match.clock += timedelta(seconds=25)
+            self.point(self.serving)
+            return
         self.match.add("serve-contacted", self.between(9, 14))
         if event in ("replay", "re-serve"):
             self.match.add("replay", self.between(4, 8), **({"again": "re-serve"} if event == "re-serve" else {}))
@@ -137,6 +212,11 @@ class Set:
             seconds = self.between(1, 2)
         self.match.add("rally-won", seconds, by=winner)
         self.point(winner)
+        if self.missed:
+            before, by = self.missed
+            self.match.add("rally-won", self.between(6, 9), by=by,
+                           placed={"before": before, "reason": "missed at the table"})
+            self.missed = None
 
     def play(self):
         while not self.won() and self.rally != self.plan["left at"]:

@@ -8,10 +8,12 @@ namespace setfolio::testing {
 
 Numbers RandomPlay::bench(Team team) const {
     const ModelTeam& own = its(team);
+    const Numbers none;
+    const Numbers& named = m_model.rules.liberoNamedFor == Scope::Match ? own.liberosOfMatch : none;
     Numbers numbers;
     for (const ShirtNumber number : own.players)
-        if (!own.standsIn(number) && !own.isOut(number) && !holds(own.liberos, number) &&
-            !holds(own.liberosOfMatch, number) && !holds(own.lineUp.liberos, number))
+        if (!own.standsIn(number) && !own.isOut(number) && !holds(own.liberos, number) && !holds(named, number) &&
+            !holds(own.lineUp.liberos, number))
             numbers.push_back(number);
     return numbers;
 }

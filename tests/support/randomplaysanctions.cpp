@@ -11,6 +11,10 @@ std::optional<SanctionLevel> RandomPlay::nextCard(Team team, const Member& who) 
     std::optional<SanctionLevel> last;
     bool warned = false;
     for (const CardHad& card : its(team).cards) {
+        const bool gone = card.level == SanctionLevel::Disqualification ||
+                          (card.level == SanctionLevel::Expulsion && card.set == m_model.countsIn());
+        if (card.who == who && gone)
+            return std::nullopt;
         if (rules.conductScope == Scope::Set && card.set != m_model.countsIn())
             continue;
         warned = warned || card.level == SanctionLevel::Warning;

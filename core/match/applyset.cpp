@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 #include "core/match/applier.h"
+#include "core/match/consequences.h"
 
 #include <utility>
 
@@ -15,7 +16,7 @@ SetState nextSet(const MatchState& state, const SetState& previous) {
     if (previous.servesFirst)
         set.servesFirst = set.serving = opponentsOf(*previous.servesFirst);
     if (previous.left)
-        set.left = opponentsOf(*previous.left);
+        set.left = changesSidesAfter(state.rulebook(), previous.number) ? opponentsOf(*previous.left) : previous.left;
     return set;
 }
 
@@ -32,6 +33,8 @@ void Applier::assignSlots(Team team) {
         side.slots[slot.index()] = {{side.lineUp->positions[(slot.index() + first) % 6], m_number}};
     side.nextServer = Slot(!serves && byFloor ? 2 : 1);
     side.liberos = side.lineUp->liberos;
+    side.libero.reset(); // she came in for a player of the line-up before
+    side.liberoMoved.reset();
 }
 
 void Applier::operator()(const Toss& toss) {
@@ -66,6 +69,7 @@ void Applier::operator()(const SetEnded& ended) {
         return;
     set().ended = true;
     set().endedAt = ended.at;
+    set().endRecorded = m_time;
     const PerTeam<int> won = setsWon(m_state);
     const int needed = m_state.opened->bestOf / 2 + 1;
     if (won.home < needed && won.visitors < needed) {

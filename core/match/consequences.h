@@ -13,7 +13,12 @@ namespace setfolio {
 /// Whether a substitution of this kind is one of the team's limited number, of which it has
 /// `used` so many.
 [[nodiscard]] bool countsAsSubstitution(const Rulebook& rulebook, int used, SubstitutionKind kind);
+/// Whether the teams change sides after set `number`, which is not followed by the deciding one.
+[[nodiscard]] bool changesSidesAfter(const Rulebook& rulebook, int number);
 /// Whether a time-out lets both teams ask for substitutions again in the same interruption.
 [[nodiscard]] bool timeOutRenewsRequests(const Rulebook& rulebook);
+
+/// The sanction that keeps someone out of the present set: an expulsion in it, a disqualification in the match.
+[[nodiscard]] std::optional<SanctionLevel> sentOffBy(const MatchState& state, Team team, const Member& who);
 
 } // namespace setfolio

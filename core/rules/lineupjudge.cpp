@@ -2,22 +2,21 @@
 // SPDX-License-Identifier: MIT
 #include "core/rules/lineupjudge.h"
 
+#include "core/rules/eligibility.h"
+#include "core/rules/makefinding.h"
+
 #include <algorithm>
 
 namespace setfolio {
 namespace {
 
-Finding unlawful(FindingKind kind, const QString& setting, Team team, ShirtNumber number) {
-    return {.kind = kind, .gravity = Gravity::Unlawful, .setting = setting, .team = team, .number = number};
-}
-
 void judgeNumber(Findings& findings, const Rulebook& rulebook, Team team, ShirtNumber number) {
     if (!number.isValid())
         findings.push_back({.kind = FindingKind::NumberImpossible, .team = team, .number = number});
     else if (number.value < rulebook.lowestNumber)
-        findings.push_back(unlawful(FindingKind::NumberNotAllowed, u"lowest-number"_qs, team, number));
+        findings.push_back(unlawful(FindingKind::NumberNotAllowed, "lowest-number", team, number));
     else if (number.value > rulebook.highestNumber)
-        findings.push_back(unlawful(FindingKind::NumberNotAllowed, u"highest-number"_qs, team, number));
+        findings.push_back(unlawful(FindingKind::NumberNotAllowed, "highest-number", team, number));
 }
 
 /// Each number that stands more than once, named once.
@@ -34,37 +33,49 @@ bool contains(const auto& numbers, ShirtNumber number) {
     return std::ranges::find(numbers, number) != std::end(numbers);
 }
 
-/// Whether a number may belong to the team: on its roster, or the team has none.
-bool isKnown(const MatchState& state, Team team, ShirtNumber number) {
-    return state.rosters[team].players.empty() || playerOf(state, team, number);
-}
-
 void judgeSix(Findings& findings, const MatchState& state, const LineUp& lineUp) {
-    const QString rule = u"line-up-numbers"_qs;
+    const char* const rule = "line-up-numbers";
     for (const ShirtNumber number : lineUp.positions)
         judgeNumber(findings, state.rulebook(), lineUp.team, number);
     for (const ShirtNumber number : doubled({lineUp.positions.begin(), lineUp.positions.end()}))
         findings.push_back(unlawful(FindingKind::DoubledInLineUp, rule, lineUp.team, number));
     for (const ShirtNumber number : lineUp.positions)
-        if (number.isValid() && !isKnown(state, lineUp.team, number))
+        if (number.isValid() && !isOfTeam(state, lineUp.team, number))
             findings.push_back(unlawful(FindingKind::StrangerInLineUp, rule, lineUp.team, number));
-    if (lineUp.captain && !isKnown(state, lineUp.team, *lineUp.captain) && !contains(lineUp.positions, *lineUp.captain))
+    for (const ShirtNumber number : lineUp.positions)
+        append(findings, keptOut(state, lineUp.team, number));
+    if (lineUp.captain && !isOfTeam(state, lineUp.team, *lineUp.captain) &&
+        !contains(lineUp.positions, *lineUp.captain))
         findings.push_back(unlawful(FindingKind::CaptainNotInTeam, rule, lineUp.team, *lineUp.captain));
+    if (lineUp.captain && contains(lineUp.liberos, *lineUp.captain) && !state.rulebook().liberoCaptain)
+        findings.push_back(unlawful(FindingKind::CaptainIsLibero, "libero-captain", lineUp.team, *lineUp.captain));
+}
+
+/// Against the liberos where they are named for the match: no others, and none of them among the six.
+void judgeLiberosOfMatch(Findings& findings, const MatchState& state, const LineUp& lineUp) {
+    const std::vector<ShirtNumber> named = liberosOfMatch(state, lineUp.team);
+    for (const ShirtNumber libero : lineUp.liberos)
+        if (!named.empty() && !contains(named, libero))
+            findings.push_back(unlawful(FindingKind::LiberoNotOfMatch, "libero-named-for", lineUp.team, libero));
+    for (const ShirtNumber number : lineUp.positions)
+        if (contains(named, number) && !contains(lineUp.liberos, number))
+            findings.push_back(unlawful(FindingKind::LiberoInLineUp, "libero-named-for", lineUp.team, number));
 }
 
 void judgeLiberos(Findings& findings, const MatchState& state, const LineUp& lineUp) {
     for (const ShirtNumber libero : lineUp.liberos) {
         judgeNumber(findings, state.rulebook(), lineUp.team, libero);
+        append(findings, keptOut(state, lineUp.team, libero));
         if (contains(lineUp.positions, libero))
-            findings.push_back(unlawful(FindingKind::LiberoInLineUp, u"line-up-libero"_qs, lineUp.team, libero));
-        else if (libero.isValid() && !isKnown(state, lineUp.team, libero))
-            findings.push_back(unlawful(FindingKind::LiberoNotOnRoster, u"line-up-numbers"_qs, lineUp.team, libero));
+            findings.push_back(unlawful(FindingKind::LiberoInLineUp, "line-up-libero", lineUp.team, libero));
+        else if (libero.isValid() && !isOfTeam(state, lineUp.team, libero))
+            findings.push_back(unlawful(FindingKind::LiberoNotOnRoster, "line-up-numbers", lineUp.team, libero));
     }
     for (const ShirtNumber number : doubled(lineUp.liberos))
-        findings.push_back(unlawful(FindingKind::DoubledInLineUp, u"line-up-numbers"_qs, lineUp.team, number));
+        findings.push_back(unlawful(FindingKind::DoubledInLineUp, "line-up-numbers", lineUp.team, number));
     const int count = static_cast<int>(lineUp.liberos.size());
     if (count > state.rulebook().maximumLiberos) {
-        Finding tooMany = unlawful(FindingKind::TooManyLiberos, u"maximum-liberos"_qs, lineUp.team, {});
+        Finding tooMany = unlawful(FindingKind::TooManyLiberos, "maximum-liberos", lineUp.team, {});
         tooMany.count = count;
         tooMany.limit = state.rulebook().maximumLiberos;
         findings.push_back(tooMany);
@@ -81,7 +92,7 @@ Findings judgeRoster(const Rulebook& rulebook, const Roster& roster) {
         numbers.push_back(player.number);
     }
     for (const ShirtNumber number : doubled(numbers))
-        findings.push_back(unlawful(FindingKind::DoubledInRoster, u"roster-numbers"_qs, roster.team, number));
+        findings.push_back(unlawful(FindingKind::DoubledInRoster, "roster-numbers", roster.team, number));
     return findings;
 }
 
@@ -89,6 +100,7 @@ Findings judgeLineUp(const MatchState& state, const LineUp& lineUp) {
     Findings findings;
     judgeSix(findings, state, lineUp);
     judgeLiberos(findings, state, lineUp);
+    judgeLiberosOfMatch(findings, state, lineUp);
     return findings;
 }
 

@@ -92,7 +92,7 @@ std::optional<Slot> slotToLeave(const TeamInSet& team, ShirtNumber number) {
     return slot == allSlots.end() ? std::nullopt : std::optional(*slot);
 }
 
-std::vector<ShirtNumber> benchOf(const MatchState& state, Team team) {
+std::vector<ShirtNumber> offCourtOf(const MatchState& state, Team team) {
     const TeamInSet& own = state.set().teams[team];
     std::vector<ShirtNumber> known;
     for (const RosterPlayer& player : state.rosters[team].players)

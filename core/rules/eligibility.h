@@ -31,6 +31,6 @@ namespace setfolio {
 
 /// Every number known of a team that is not one of the six and left no vacant place: its roster's, or, without one,
 /// those that have played in the set. In the roster's order.
-[[nodiscard]] std::vector<ShirtNumber> benchOf(const MatchState& state, Team team);
+[[nodiscard]] std::vector<ShirtNumber> offCourtOf(const MatchState& state, Team team);
 
 } // namespace setfolio

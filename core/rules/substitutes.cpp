@@ -89,7 +89,7 @@ std::optional<Finding> againstSlot(const MatchState& state, const Pair& pair) {
 
 /// The bench without its liberos.
 std::vector<ShirtNumber> playersWhoMayCome(const MatchState& state, Pair pair, bool liberos) {
-    std::vector<ShirtNumber> numbers = benchOf(state, pair.team);
+    std::vector<ShirtNumber> numbers = offCourtOf(state, pair.team);
     std::erase_if(numbers, [&](ShirtNumber number) {
         pair.in = number;
         return isLibero(teamOf(state, pair), number) != liberos || !againstComing(state, pair).empty();
@@ -141,7 +141,7 @@ std::vector<ShirtNumber> regularSubstitutes(const MatchState& state, Team team, 
     const std::optional<Slot> slot = slotToLeave(state.set().teams[team], out);
     if (!slot)
         return {};
-    std::vector<ShirtNumber> numbers = benchOf(state, team);
+    std::vector<ShirtNumber> numbers = offCourtOf(state, team);
     std::erase_if(numbers, [&](ShirtNumber in) { return !againstRegular(state, {team, in, out, *slot}).empty(); });
     return numbers;
 }

@@ -120,8 +120,9 @@ void RandomPlay::prepareSet() {
 
 void RandomPlay::toss() {
     m_model.servesFirst = m_dice.anyTeam();
+    m_model.left = m_dice.anyTeam();
     m_model.placePlayers();
-    add(Toss{*m_model.servesFirst, m_dice.anyTeam()});
+    add(Toss{*m_model.servesFirst, *m_model.left});
 }
 
 bool RandomPlay::hasSix(Team team) const {

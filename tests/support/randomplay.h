@@ -75,6 +75,9 @@ public:
     [[nodiscard]] bool keepsLiberoRecord() const { return m_liberoRecord; }
     [[nodiscard]] bool hasRosters() const { return m_rosters; }
 
+    [[nodiscard]] bool hasSix(Team team) const; ///< for a line-up
+    [[nodiscard]] LineUp anyLineUp(Team team);
+
     // Who may lawfully come in; also of use to those who look for the unlawful.
     [[nodiscard]] Numbers bench(Team team) const; ///< neither on court nor replaced by a libero, nor libero, nor out
     [[nodiscard]] Numbers regularFor(Team team, std::size_t slot) const;
@@ -96,8 +99,6 @@ private:
     [[nodiscard]] Roster rosterOf(Team team);
     void prepareSet();
     void toss();
-    [[nodiscard]] bool hasSix(Team team) const;
-    [[nodiscard]] LineUp anyLineUp(Team team);
     void handIn(Team team);
     void startSet();
     void endSet();

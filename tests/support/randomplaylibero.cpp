@@ -44,10 +44,11 @@ void RandomPlay::moveLibero(Team team) {
     if (!own.libero)
         return comeIn(team, static_cast<std::size_t>(m_dice.oneOf(std::array{0, 4, 5})));
     const ShirtNumber out = own.libero->libero;
-    if (own.liberos.size() > 1 && m_dice.chance(300)) {
-        const ShirtNumber other = own.liberos[0] == out ? own.liberos[1] : own.liberos[0];
-        m_model.moveLibero(team, LiberoOnCourt{other, own.libero->slot});
-        return add(LiberoExchange{team, other, out});
+    const bool other = m_model.rules.liberoReplacedBy == LiberoReplacedBy::SamePlayerOrLibero && own.liberos.size() > 1;
+    if (other && m_dice.chance(300)) {
+        const ShirtNumber in = own.liberos[0] == out ? own.liberos[1] : own.liberos[0];
+        m_model.moveLibero(team, LiberoOnCourt{in, own.libero->slot});
+        return add(LiberoExchange{team, in, out});
     }
     if (m_dice.chance(500)) {
         m_model.moveLibero(team, std::nullopt);
@@ -94,6 +95,7 @@ void RandomPlay::redesignate(Team team) {
             list->push_back(*libero);
     }
     (ofMatch ? own.outOfMatch : own.outOfSet).insert(former);
+    own.givenUp.insert(former);
     own.redesignated = true;
     add(LiberoRedesignated{team, former, libero, QStringLiteral("a twisted ankle")});
 }

@@ -67,8 +67,12 @@ ShirtNumber Model::server() const {
 }
 
 Expected Model::expected() const {
-    Expected now{phase, set, phase == Phase::ReadyToServe || phase == Phase::Rally, serving, {}, {}, {}, {}, {},
-                 {},    {}};
+    Expected now;
+    now.phase = phase;
+    now.set = set;
+    now.started = phase == Phase::ReadyToServe || phase == Phase::Rally;
+    now.serving = serving;
+    now.left = left;
     now.setsWon = setsWon;
     if (now.started)
         now.server = server();
@@ -155,6 +159,7 @@ void Model::enter(Team team, std::size_t slot, ShirtNumber in, SubstitutionKind 
     const bool counted = regular || (rules.exceptionalCount == ExceptionalCount::WhileAnyLeft &&
                                      its.substitutions < rules.substitutionLimit);
     if (!regular) {
+        its.replacedForGood.insert(its.inSlot(slot));
         (rules.exceptionalOutFor == Scope::Set ? its.outOfSet : its.outOfMatch).insert(its.inSlot(slot));
         its.exceptional[slot] = true;
     }
@@ -188,9 +193,14 @@ void Model::nextSet() {
     clearSet();
     for (const Team team : bothTeams) {
         teams[team].outOfSet.clear();
+        if (rules.exceptionalOutFor == Scope::Set)
+            teams[team].replacedForGood.clear();
+        if (rules.liberoNamedFor == Scope::Set)
+            teams[team].givenUp.clear();
         teams[team].lineUpGiven = false;
     }
     servesFirst = deciding() ? std::nullopt : std::optional(opponentsOf(*servesFirst));
+    left = deciding() || !left ? std::nullopt : std::optional(opponentsOf(*left));
     serving = servesFirst.value_or(Team::Home);
 }
 

@@ -31,6 +31,8 @@ struct ModelTeam {
     Numbers liberosOfMatch;
     ShirtNumber captain;
     std::set<ShirtNumber> outOfMatch;
+    std::set<ShirtNumber> replacedForGood; ///< by exceptional substitutions, as long as it counts
+    std::set<ShirtNumber> givenUp;         ///< liberos who could not go on, likewise
     std::vector<CardHad> cards;
     std::vector<int> delays; ///< the set each counts in
     int improperRequests = 0;
@@ -80,6 +82,7 @@ struct Expected {
     int set = 1;
     bool started = false;
     Team serving = Team::Home;
+    std::optional<Team> left;
     ShirtNumber server;
     PerTeam<std::array<ShirtNumber, 6>> court; ///< by position, liberos among them
     PerTeam<int> points, substitutions, timeOuts, rotations, setsWon;
@@ -96,6 +99,7 @@ public:
     int set = 1;
     PerTeam<int> setsWon;
     std::optional<Team> servesFirst;
+    std::optional<Team> left;
     Team serving = Team::Home;
     int term = 0;
     int completed = 0;

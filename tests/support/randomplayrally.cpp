@@ -105,6 +105,7 @@ void RandomPlay::changeSides() {
     if (std::max(its(Team::Home).points, its(Team::Visitors).points) < *at)
         return;
     m_model.sidesChanged = true;
+    m_model.left = opponentsOf(*m_model.left);
     add(SidesChanged{});
 }
 

@@ -50,7 +50,10 @@ void RandomPlay::card(Team team) {
                         holds(its(team).lineUp.liberos, number);
     const std::optional<std::size_t> slot = its(team).standsIn(number);
     const bool settled = !its(team).requested && mayRequest(team) && !(slot && its(team).liberoIn(*slot));
-    if (ofBench || !sendsOff || (!libero && settled))
+    // Whether a libero may come in for a player who is sent off is open: left out.
+    const bool answered =
+        !slot || its(team).liberos.empty() || !regularFor(team, *slot).empty() || !exceptionalFor(team, *slot).empty();
+    if (ofBench || !sendsOff || (!libero && settled && answered))
         give({team, who, level, QStringLiteral("words to the referee")});
 }
 

@@ -28,6 +28,8 @@ QString differs(const MatchState& state, const Expected& expected) {
         return {};
     if (set.number != expected.set)
         return QStringLiteral("set %1, not %2").arg(set.number).arg(expected.set);
+    if (set.left != expected.left)
+        return QStringLiteral("sides");
     for (const Team team : bothTeams) {
         const TeamInSet& its = set.teams[team];
         const int firstTerm = set.started && set.servesFirst == team ? 1 : 0;

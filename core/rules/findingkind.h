@@ -35,10 +35,12 @@ enum class FindingKind : std::uint8_t {
     NotServing,            ///< a libero's serve of the team that does not serve; team
     LiberoNotOnCourt,      ///< a libero who is not there leaves; number
     NoSuchPoint, ///< points are taken back from an entry that brought the team none in this set; count: its number
+    NeverServed, ///< a ruling on the server of a team that has not had the serve in this set; team
 
     // unlawful: the referee may overrule
     NumberNotAllowed,        ///< outside the rulebook's numbers; number
     DoubledInRoster,         ///< number
+    RosterSettled,           ///< other numbers once the match has begun; team
     TooManyLiberos,          ///< count, limit
     DoubledInLineUp,         ///< number
     StrangerInLineUp,        ///< not on the roster; number
@@ -81,6 +83,7 @@ enum class FindingKind : std::uint8_t {
     ServerIsNotLibero,        ///< the number is not one of the set's liberos; number
     WrongServerUnruled,       ///< a result while a wrong server has been seen; number: who was seen, lawful: the server
     ServedRightly,            ///< a ruling on someone who was the server; number
+    NotServedYet,             ///< a ruling on a wrong server before a serve of the term is contacted; number
     PointsStand,              ///< the rulebook takes none back; team
     TakenBackTooMuch,         ///< count: the entry from which points may be taken back, 0 for none
     TakenBackTooLate,         ///< the opponents have contacted their next serve; team

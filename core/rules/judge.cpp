@@ -23,7 +23,7 @@ public:
     explicit Judge(const MatchState& state) : m_state(state) {}
 
     Findings operator()(const MatchOpened&) const { return {refused(FindingKind::MatchAlreadyOpened)}; }
-    Findings operator()(const Roster& roster) const { return judgeRoster(m_state.rulebook(), roster); }
+    Findings operator()(const Roster& roster) const { return judgeRoster(m_state, roster); }
     Findings operator()(const Officials&) const { return {}; }
     Findings operator()(const MatchClosed&) const { return judgeClosing(m_state); }
     Findings operator()(const Forfeit& forfeit) const { return judgeForfeit(m_state, forfeit); }

@@ -84,15 +84,38 @@ void judgeLiberos(Findings& findings, const MatchState& state, const LineUp& lin
 
 } // namespace
 
-Findings judgeRoster(const Rulebook& rulebook, const Roster& roster) {
+namespace {
+
+std::vector<ShirtNumber> numbersOf(const Roster& roster) {
+    std::vector<ShirtNumber> numbers;
+    for (const RosterPlayer& player : roster.players)
+        numbers.push_back(player.number);
+    std::ranges::sort(numbers);
+    return numbers;
+}
+
+/// Once the match has begun the numbers stand, where the rulebook says so; names may be put right.
+std::optional<Finding> againstChange(const MatchState& state, const Roster& roster) {
+    const Roster& before = state.rosters[roster.team];
+    const bool hasBegun = std::ranges::any_of(state.sets, &SetState::started);
+    if (!hasBegun || state.rulebook().rosterChange != RosterChange::NotAllowed || before.players.empty() ||
+        numbersOf(before) == numbersOf(roster))
+        return std::nullopt;
+    return unlawful(FindingKind::RosterSettled, "roster-change", roster.team);
+}
+
+} // namespace
+
+Findings judgeRoster(const MatchState& state, const Roster& roster) {
     Findings findings;
     std::vector<ShirtNumber> numbers;
     for (const RosterPlayer& player : roster.players) {
-        judgeNumber(findings, rulebook, roster.team, player.number);
+        judgeNumber(findings, state.rulebook(), roster.team, player.number);
         numbers.push_back(player.number);
     }
     for (const ShirtNumber number : doubled(numbers))
         findings.push_back(unlawful(FindingKind::DoubledInRoster, "roster-numbers", roster.team, number));
+    append(findings, againstChange(state, roster));
     return findings;
 }
 

@@ -167,7 +167,12 @@ Findings judgeWrongServer(const MatchState& state, const WrongServer& ruling) {
         return findings;
     if (!ruling.served.isValid())
         return {refused(FindingKind::NumberImpossible, ruling.team, ruling.served)};
-    if (ruling.served == rightServer(state.set(), ruling.team))
+    const SetState& set = state.set();
+    if (set.teams[ruling.team].termsBegun == 0)
+        return {refused(FindingKind::NeverServed, ruling.team, ruling.served)};
+    if (set.serving == ruling.team && !set.termServed && !ruling.takenBackFrom)
+        findings.push_back(unlawful(FindingKind::NotServedYet, "wrong-server-notice", ruling.team, ruling.served));
+    if (ruling.served == rightServer(set, ruling.team))
         findings.push_back(unlawful(FindingKind::ServedRightly, "rotation-order", ruling.team, ruling.served));
     if (ruling.takenBackFrom)
         append(findings, againstTakingBack(state, ruling));

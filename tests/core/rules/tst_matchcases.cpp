@@ -27,6 +27,7 @@ private Q_SLOTS:
     void aTeamThatCannotBeginLosesByDefault();
     void sidesBetweenSetsAreTheRulebooks();
     void aPenaltyPointOutsideASetIsNotRefused();
+    void aRosterStandsOnceTheMatchHasBegun();
 };
 
 // clang-format off
@@ -135,6 +136,19 @@ void TestMatchCases::aPenaltyPointOutsideASetIsNotRefused() {
     QVERIFY(match.judge(PenaltyPoint{Team::Visitors, {}}).empty());
     match.started().play("s");
     QVERIFY(isRefused(match.judge(PenaltyPoint{Team::Visitors, {}})));
+}
+
+void TestMatchCases::aRosterStandsOnceTheMatchHasBegun() {
+    const auto judged = [](const char* rulebook, int number, const char* name) {
+        const CasePlay play(QString::fromLatin1(rulebook), {});
+        Roster roster = play.state().rosters.home;
+        roster.players.front() = {ShirtNumber(number), QString::fromLatin1(name), false, false};
+        const Findings findings = play.match().judge(roster);
+        return findings.empty() ? QString() : exportWord(findings[0].kind);
+    };
+    QCOMPARE(judged(in, 31, ""), QStringLiteral("roster-settled")); // FIVB Rules 2025-2028, 5.2.2
+    QCOMPARE(judged(in, 1, "Tamsin Orrell"), QString());            // FIVB Rules 2025-2028, 5.2.2: the same number
+    QCOMPARE(judged(hs, 31, ""), QString()); // NFHS Comments on the Rules 2020-21: legal, with a loss of rally
 }
 
 QTEST_APPLESS_MAIN(TestMatchCases)

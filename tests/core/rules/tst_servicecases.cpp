@@ -88,6 +88,12 @@ void TestServiceCases::wrongServersAreRuledOn_data() {
     caseRow(hs, "h serves 9; seen 1; rally h",                       "wrong-server-unruled",   "Libero Serving 2013");
     caseRow(hs, "h sub 7 1; seen 7; rally h",                        "",                       "Scoring & Libero Tracking, EOA Volleyball Officials Clinic");
     caseRow(in, "seen 4; rally s; h wrong 4",                        "",                       "FIVB Rules 2025-2028, 7.7.1.1");
+    caseRow(in, "h wrong 4",                                         "not-served-yet",         "FIVB Rules 2025-2028, 27.2.2.2: after the service");
+    caseRow(cw, "h wrong 4",                                         "not-served-yet",         "NCAA Women's Volleyball 2012 and 2013 Rules, Instructions for using the scoresheet");
+    caseRow(cl, "h wrong 4",                                         "not-served-yet",         "GEVA Region scorekeeper clinic 2010");
+    caseRow(in, "rally hhvh; h wrong 4",                             "not-served-yet",         "FIVB Rules 2025-2028, 27.2.2.2: a new term");
+    caseRow(in, "rally hhvh; h wrong 4 3",                           "",                       "FIVB Rules 2025-2028, 7.7.2: an earlier term");
+    caseRow(in, "rally h; v wrong 4",                                "never-served",           "sense");
     caseRow(in, "rally s; h wrong 1",                                "served-rightly",         "FIVB Rules 2025-2028, 7.7.1");
     caseRow(in, "rally v; h wrong 1",                                "served-rightly",         "FIVB Rules 2025-2028, 7.7.1");
     caseRow(in, "rally v; h wrong 2",                                "",                       "FIVB Rules 2025-2028, 7.7.1");

@@ -102,6 +102,9 @@ void TestFindingWords::theSentenceIs_data() {
     row(LiberoSecondSlot,      "A libero of QRL has served in slot III, so number 47 may not serve in slot VI: tell the second referee.");
     row(ServerIsNotLibero,     "Number 47 is not a libero of QRL in this set: check the number.");
     row(ReServeLimit,          "This is re-serve 19 in this term of QRL, and the limit is 18: the rally is lost, record no serve.");
+    row(NeverServed,              "QRL has not served in this set, so nobody of it has served wrongly: check the team.");
+    row(NotServedYet,             "No serve of QRL is contacted in this term: say nothing before the contact, then tell the referee.");
+    row(RosterSettled,            "The match has begun, and the rulebook lets QRL change no number of its roster: tell the referee.");
     row(LiberoNotOfMatch,        "Number 47 of QRL is no libero of the match: ask the coach for the right slip.");
     row(CaptainNotOnCourt,       "Number 47 of QRL is not on court and cannot be playing captain: ask who is.");
     row(CaptainIsLibero,         "Number 47 of QRL is a libero and may not be playing captain: ask who is.");

@@ -14,6 +14,10 @@
 
 namespace setfolio::testing {
 
+/// A long run may take hours: Qt would stop a test function after five minutes.
+inline const bool patient =
+    qEnvironmentVariableIsSet("SETFOLIO_LONG") && qputenv("QTEST_FUNCTION_TIMEOUT", QByteArray("86400000"));
+
 struct Seeds {
     std::uint32_t first = 1;
     std::uint32_t last = 1;

@@ -116,6 +116,12 @@ Findings judgeLiberoServe(const MatchState& state, const LiberoServe& serve) {
     if (!isLibero(team, serve.libero))
         findings.push_back(unlawful(FindingKind::ServerIsNotLibero, "libero-serve", serve.team, serve.libero));
     append(findings, keptOut(state, serve.team, serve.libero));
+    // Where her replacements are recorded she serves in the place she has taken.
+    if (team.libero && team.libero->slot != team.nextServer) {
+        Finding elsewhere = unlawful(FindingKind::LiberoAlreadyOnCourt, "maximum-liberos", serve.team, serve.libero);
+        elsewhere.lawful = team.libero->libero;
+        findings.push_back(elsewhere);
+    }
     append(findings, againstLiberoAtServe(state, serve.libero));
     return findings;
 }

@@ -42,9 +42,10 @@ std::optional<Finding> againstOffForLibero(const MatchState& state, const Pair& 
 
 Findings judgeRegular(const MatchState& state, const Pair& pair) {
     Findings findings;
-    if (!sentOffBy(state, pair.team, pair.out)) // it is forced on the team, and no request of hers
+    if (!sentOffBy(state, pair.team, pair.out)) { // else it is forced on the team, and she cannot come back first
         append(findings, againstRequest(state, pair.team));
-    append(findings, againstOffForLibero(state, pair));
+        append(findings, againstOffForLibero(state, pair));
+    }
     append(findings, againstRegular(state, pair));
     return findings;
 }

@@ -104,6 +104,8 @@ void TestLiberoCases::whereSheServes_data() {
     caseRow(hs, "h serves 9; rally hvhvhvhvhvhvh; h serves 9",       "",                             "Libero Serving 2013");
     caseRow(hs, "h serves 9; rally h; win h; rally v; h serves 10",  "not-serving",                  "sense");
     caseRow(hs, "h serves 9; win h; rally h; h serves 9",            "",                             "Libero Serving 2013: one slot a set");
+    caseRow(hs, "h libero 9 5; h serves 9",                          "libero-already-on-court",      "sense: she stands in another place");
+    caseRow(hs, "h libero 9 1; h serves 9",                          "",                             "Libero Serving 2013");
     caseRow(hs, "h serves 7",                                        "server-is-not-libero",         "Iowa Girls HSAU Libero Tracking Instructions");
     // A set without the serve: she may still serve anywhere; a wrong server's serve fixes no slot.
     caseRow(cw, "h libero 9 1; rally n; h libero-out 9; rally vh; h libero 9 2; rally s", "",        "from memory: a term without a contact fixes no slot");

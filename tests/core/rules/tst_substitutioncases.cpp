@@ -118,6 +118,11 @@ void TestSubstitutionCases::whoIsOut_data() {
     caseRow(in, "h card 3 disqualification; end h; h slip 1 2 3 4 5 6 / 9 10", "sent-off",              "FIVB Rules 2025-2028, 21.3");
     caseRow(in, "h card 3 expulsion; end h; h slip 1 2 3 4 5 6 / 9 10",     "",                         "FIVB Rules 2025-2028, 21.3");
     caseRow(in, "h card 3 expulsion; rally s",                              "sent-off-on-court",        "FIVB Rules 2025-2028, 15.8, 21.3");
+    caseRow(in, "h libero 9 5; rally h; h card 5 expulsion; h sub 7 5",     "",                         "FIVB Rules 2025-2028, 15.8: the player the libero replaced");
+    caseRow(in, "h libero 9 5; rally h; h card 5 expulsion; h libero-out 9", "sent-off",                "FIVB Rules 2025-2028, 15.8, 21.3");
+    caseRow(in, "h libero 9 5; h card 9 expulsion; rally s",                "sent-off-on-court",        "FIVB Rules 2025-2028, 19.5, 21.3");
+    caseRow(in, "h libero 9 5; h card 9 expulsion; h exchange 10 9; rally s", "",                       "FIVB Rules 2025-2028, 19.5");
+    caseRow(in, "h libero 9 5; h card 9 expulsion; h libero-out 9",         "",                         "FIVB Rules 2025-2028, 19.5, derived: no rally to wait for");
     caseRow(in, "h card 3 expulsion; h sub 7 3; rally s",                   "",                         "FIVB Rules 2025-2028, 15.8, 21.3");
 }
 

@@ -65,6 +65,8 @@ private:
     [[nodiscard]] bool inPlay() const;
     /// Writes the line-up into slots I to VI once it is known who serves first.
     void assignSlots(Team team);
+    /// The liberos of the set: the line-up's, or, where it names none, those named for the match.
+    void nameLiberos(Team team);
     /// The points on the sheet have changed: whether the set is won.
     void decide();
     void serveMade();

@@ -32,9 +32,14 @@ void Applier::assignSlots(Team team) {
     for (const Slot slot : allSlots)
         side.slots[slot.index()] = {{side.lineUp->positions[(slot.index() + first) % 6], m_number}};
     side.nextServer = Slot(!serves && byFloor ? 2 : 1);
-    side.liberos = side.lineUp->liberos;
+    nameLiberos(team);
     side.libero.reset(); // she came in for a player of the line-up before
     side.liberoMoved.reset();
+}
+
+void Applier::nameLiberos(Team team) {
+    const std::vector<ShirtNumber>& named = set().teams[team].lineUp->liberos;
+    set().teams[team].liberos = named.empty() ? liberosOfMatch(m_state, team) : named;
 }
 
 void Applier::operator()(const Toss& toss) {
@@ -50,7 +55,7 @@ void Applier::operator()(const LineUp& lineUp) {
     if (phaseOf(m_state) != Phase::BeforeSet)
         return;
     set().teams[lineUp.team].lineUp = lineUp;
-    set().teams[lineUp.team].liberos = lineUp.liberos;
+    nameLiberos(lineUp.team);
     assignSlots(lineUp.team);
 }
 

@@ -49,4 +49,39 @@ std::optional<SanctionLevel> sentOffBy(const MatchState& state, Team team, const
     return out;
 }
 
+namespace {
+
+bool contains(const std::vector<ShirtNumber>& numbers, ShirtNumber number) {
+    return std::ranges::find(numbers, number) != numbers.end();
+}
+
+void addNew(std::vector<ShirtNumber>& numbers, ShirtNumber number) {
+    if (!contains(numbers, number))
+        numbers.push_back(number);
+}
+
+} // namespace
+
+bool isGivenUpAsLibero(const MatchState& state, Team team, ShirtNumber number) {
+    const bool inMatch = state.rulebook().liberoNamedFor == Scope::Match;
+    return std::ranges::any_of(state.sets, [&](const SetState& set) {
+        return (inMatch || set.number == state.set().number) && contains(set.teams[team].liberosGivenUp, number);
+    });
+}
+
+std::vector<ShirtNumber> liberosOfMatch(const MatchState& state, Team team) {
+    std::vector<ShirtNumber> liberos;
+    if (state.rulebook().liberoNamedFor == Scope::Set)
+        return liberos;
+    for (const RosterPlayer& player : state.rosters[team].players)
+        if (player.libero)
+            addNew(liberos, player.number);
+    for (const SetState& set : state.sets)
+        if (&set != &state.sets.back())
+            for (const ShirtNumber libero : set.teams[team].liberos)
+                addNew(liberos, libero);
+    std::erase_if(liberos, [&](ShirtNumber libero) { return isGivenUpAsLibero(state, team, libero); });
+    return liberos;
+}
+
 } // namespace setfolio

@@ -28,13 +28,6 @@ bool replacedForGood(const MatchState& state, Team team, ShirtNumber number) {
     });
 }
 
-bool givenUp(const MatchState& state, Team team, ShirtNumber number) {
-    return std::ranges::any_of(state.sets, [&](const SetState& set) {
-        return holdsNow(state, set, state.rulebook().liberoNamedFor) &&
-               contains(set.teams[team].liberosGivenUp, number);
-    });
-}
-
 void addNew(std::vector<ShirtNumber>& numbers, ShirtNumber number) {
     if (number.isValid() && !contains(numbers, number))
         numbers.push_back(number);
@@ -50,24 +43,9 @@ std::optional<Finding> keptOut(const MatchState& state, Team team, ShirtNumber n
     }
     if (replacedForGood(state, team, number))
         return unlawful(FindingKind::ReplacedForGood, "exceptional-out-for", team, number);
-    if (givenUp(state, team, number))
+    if (isGivenUpAsLibero(state, team, number))
         return unlawful(FindingKind::GivenUpAsLibero, "libero-unable", team, number);
     return std::nullopt;
-}
-
-std::vector<ShirtNumber> liberosOfMatch(const MatchState& state, Team team) {
-    std::vector<ShirtNumber> liberos;
-    if (state.rulebook().liberoNamedFor == Scope::Set)
-        return liberos;
-    for (const RosterPlayer& player : state.rosters[team].players)
-        if (player.libero)
-            addNew(liberos, player.number);
-    for (const SetState& set : state.sets)
-        if (&set != &state.sets.back())
-            for (const ShirtNumber libero : set.teams[team].liberos)
-                addNew(liberos, libero);
-    std::erase_if(liberos, [&](ShirtNumber libero) { return givenUp(state, team, libero); });
-    return liberos;
 }
 
 bool isLibero(const TeamInSet& team, ShirtNumber number) {

@@ -16,10 +16,6 @@ namespace setfolio {
 /// Sources: FIVB Official Volleyball Rules 2025-2028, 15.7, 19.4, 21.3; the rulebook's settings.
 [[nodiscard]] std::optional<Finding> keptOut(const MatchState& state, Team team, ShirtNumber number);
 
-/// The liberos whom a team has named for the match, where they are named for it: by its roster and the set before.
-/// Empty where they are named for the set, or nobody has been named yet.
-[[nodiscard]] std::vector<ShirtNumber> liberosOfMatch(const MatchState& state, Team team);
-
 /// Whether a number is one of the set's liberos.
 [[nodiscard]] bool isLibero(const TeamInSet& team, ShirtNumber number);
 /// Whether a number may belong to the team: it is on its roster, or the team has none.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/rules/lineupjudge.h"
 
+#include "core/match/consequences.h"
 #include "core/rules/eligibility.h"
 #include "core/rules/makefinding.h"
 
@@ -11,12 +12,10 @@ namespace setfolio {
 namespace {
 
 void judgeNumber(Findings& findings, const Rulebook& rulebook, Team team, ShirtNumber number) {
-    if (!number.isValid())
-        findings.push_back({.kind = FindingKind::NumberImpossible, .team = team, .number = number});
-    else if (number.value < rulebook.lowestNumber)
-        findings.push_back(unlawful(FindingKind::NumberNotAllowed, "lowest-number", team, number));
-    else if (number.value > rulebook.highestNumber)
-        findings.push_back(unlawful(FindingKind::NumberNotAllowed, "highest-number", team, number));
+    if (number.isValid())
+        append(findings, againstNumber(rulebook, team, number));
+    else
+        findings.push_back(refused(FindingKind::NumberImpossible, team, number));
 }
 
 /// Each number that stands more than once, named once.
@@ -62,6 +61,13 @@ void judgeLiberosOfMatch(Findings& findings, const MatchState& state, const Line
             findings.push_back(unlawful(FindingKind::LiberoInLineUp, "libero-named-for", lineUp.team, number));
 }
 
+std::optional<Finding> againstCount(const Rulebook& rulebook, Team team, std::size_t liberos) {
+    const auto count = static_cast<int>(liberos);
+    if (count <= rulebook.maximumLiberos)
+        return std::nullopt;
+    return beyondLimit(FindingKind::TooManyLiberos, "maximum-liberos", team, count, rulebook.maximumLiberos);
+}
+
 void judgeLiberos(Findings& findings, const MatchState& state, const LineUp& lineUp) {
     for (const ShirtNumber libero : lineUp.liberos) {
         judgeNumber(findings, state.rulebook(), lineUp.team, libero);
@@ -73,18 +79,8 @@ void judgeLiberos(Findings& findings, const MatchState& state, const LineUp& lin
     }
     for (const ShirtNumber number : doubled(lineUp.liberos))
         findings.push_back(unlawful(FindingKind::DoubledInLineUp, "line-up-numbers", lineUp.team, number));
-    const int count = static_cast<int>(lineUp.liberos.size());
-    if (count > state.rulebook().maximumLiberos) {
-        Finding tooMany = unlawful(FindingKind::TooManyLiberos, "maximum-liberos", lineUp.team, {});
-        tooMany.count = count;
-        tooMany.limit = state.rulebook().maximumLiberos;
-        findings.push_back(tooMany);
-    }
+    append(findings, againstCount(state.rulebook(), lineUp.team, lineUp.liberos.size()));
 }
-
-} // namespace
-
-namespace {
 
 std::vector<ShirtNumber> numbersOf(const Roster& roster) {
     std::vector<ShirtNumber> numbers;
@@ -115,8 +111,20 @@ Findings judgeRoster(const MatchState& state, const Roster& roster) {
     }
     for (const ShirtNumber number : doubled(numbers))
         findings.push_back(unlawful(FindingKind::DoubledInRoster, "roster-numbers", roster.team, number));
+    if (state.rulebook().liberoNamedFor == Scope::Match) {
+        const auto liberos = std::ranges::count_if(roster.players, &RosterPlayer::libero);
+        append(findings, againstCount(state.rulebook(), roster.team, static_cast<std::size_t>(liberos)));
+    }
     append(findings, againstChange(state, roster));
     return findings;
+}
+
+std::optional<Finding> againstNumber(const Rulebook& rulebook, Team team, ShirtNumber number) {
+    if (number.value < rulebook.lowestNumber)
+        return unlawful(FindingKind::NumberNotAllowed, "lowest-number", team, number);
+    if (number.value > rulebook.highestNumber)
+        return unlawful(FindingKind::NumberNotAllowed, "highest-number", team, number);
+    return std::nullopt;
 }
 
 Findings judgeLineUp(const MatchState& state, const LineUp& lineUp) {

@@ -3,6 +3,7 @@
 #include "core/rules/substitutes.h"
 
 #include "core/rules/eligibility.h"
+#include "core/rules/lineupjudge.h"
 #include "core/rules/makefinding.h"
 
 #include <algorithm>
@@ -28,6 +29,7 @@ Findings againstComing(const MatchState& state, const Pair& pair) {
     Findings findings;
     if (!isOfTeam(state, pair.team, pair.in))
         findings.push_back(unlawful(FindingKind::SubstituteNotOnRoster, "substitution-roster", pair.team, pair.in));
+    append(findings, againstNumber(state.rulebook(), pair.team, pair.in));
     append(findings, keptOut(state, pair.team, pair.in));
     const TeamInSet& team = teamOf(state, pair);
     const std::optional<Slot> stands = slotOnCourt(team, pair.in);

@@ -54,6 +54,7 @@ void TestLiberoCases::replacements_data() {
     caseRow(in, "h libero 9 5; rally vhh",                           "libero-in-front-row",          "FIVB Rules 2025-2028, 19.3.1");
     caseRow(in, "h libero 9 5; rally vh; h libero-out 9; rally s",   "",                             "FIVB Rules 2025-2028, 19.3.1, 19.3.2.1");
     caseRow(in, "end h; " + slips + "h libero 9 5",                  "",                             "FIVB Rules 2025-2028, 19.3.2.3: once the line-up is checked");
+    caseRow(in, "end h; " + slips + "h libero 9 5; h slip 1 2 3 4 5 6 / 9 10; h libero-out 9", "libero-not-on-court", "sense: a new line-up, and nobody has come in");
     caseRow(in, "end h; h libero 9 5",                               "line-up-missing",              "FIVB Rules 2025-2028, 19.3.2.3");
     caseRow(in, "rally s; h libero 9 5",                             "rally-undecided",              "FIVB Rules 2025-2028, 19.3.2.3: when the ball is out of play");
     caseRow(in, "h card 9 expulsion; h libero 9 5",                  "sent-off",                     "FIVB Rules 2025-2028, 21.3");
@@ -129,6 +130,9 @@ void TestLiberoCases::whoIsLibero_data() {
     caseRow(in, "h card 9 disqualification; h gives-up 9; h card 10 disqualification; h gives-up 10 7", "", "FIVB Rules 2025-2028, 19.5");
     caseRow(cl, "h gives-up 9; h gives-up 10 7",                     "",                             "from memory, as FIVB");
     caseRow(in, "end h; h slip 1 2 3 4 5 6 / 9 11",                  "libero-not-of-match",          "FIVB Rules 2025-2028, 19.1.2");
+    caseRow(in, "end h; h slip 1 2 3 4 5 6 /; v slip 1 2 3 4 5 6 /; start; h libero 9 5", "",        "FIVB Rules 2025-2028, 19.1.2: named before the match");
+    caseRow(in, "h gives-up 9; end h; h slip 1 2 3 4 5 6 /; v slip 1 2 3 4 5 6 /; start; h libero 9 5", "not-a-libero, given-up-as-libero", "FIVB Rules 2025-2028, 19.4");
+    caseRow(hs, "end h; h slip 1 2 3 4 5 6 /; v slip 1 2 3 4 5 6 /; start; h libero 9 5", "not-a-libero", "from memory: not listed, none that set");
     caseRow(in, "end h; h slip 1 2 3 4 5 6 / 9",                     "",                             "FIVB Rules 2025-2028, 19.1.1");
     caseRow(in, "end h; h slip 1 2 3 4 5 10 / 9",                    "libero-in-line-up",            "FIVB Rules 2025-2028, 19.1.2");
     caseRow(cl, "end h; h slip 1 2 3 4 5 6 / 11",                    "libero-not-of-match",          delta);

@@ -46,6 +46,7 @@ void TestSubstitutionCases::whoMayComeIn_data() {
     caseRow(hs, "h sub 7 1; h sub 7 2",                                     "substitute-on-court",      eoa);
     caseRow(hs, "h sub 20 1",                                               "substitute-not-on-roster", eoa);
     caseRow(hs, "v sub 20 1",                                               "",                         eoa);
+    caseRow(in, "h sub 0 1",                                                "substitute-not-on-roster, number-not-allowed", "FIVB Rules 2025-2028, 4.3.3");
     caseRow(hs, "h sub 7 8",                                                "not-on-court",             "sense");
     caseRow(hs, "h sub 9 1",                                                "substitute-is-libero",     "NFHS Rules Interpretations 2016-17, 7-1-4");
     caseRow(cw, "h sub 9 1",                                                "substitute-is-libero",     "NCAA Women's Volleyball 2012 and 2013 Rules, 10.1.1.3");

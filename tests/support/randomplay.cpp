@@ -110,6 +110,8 @@ void RandomPlay::prepareSet() {
         give({m_dice.anyTeam(), BenchRole::AssistantCoach, SanctionLevel::Warning, {}});
     if (!m_model.servesFirst && m_dice.chance(800))
         return toss();
+    if (m_model.set > 1 && !m_model.deciding() && m_dice.chance(20)) // it says what is so without it
+        add(Toss{*m_model.servesFirst, *m_model.left});
     for (const Team team : bothTeams)
         if (!its(team).lineUpGiven)
             return handIn(team);
@@ -179,6 +181,8 @@ void RandomPlay::endSet() {
         add(Remark{QStringLiteral("the net was mended")});
     if (!last && m_dice.chance(5))
         delay(m_dice.anyTeam());
+    if (!last && m_dice.chance(10))
+        give({m_dice.anyTeam(), BenchRole::Coach, SanctionLevel::Penalty, {}});
     m_model.endSet();
     add(SetEnded{QTime(19, 0)});
 }

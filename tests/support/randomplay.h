@@ -82,6 +82,8 @@ public:
     [[nodiscard]] Numbers bench(Team team) const; ///< neither on court nor replaced by a libero, nor libero, nor out
     [[nodiscard]] Numbers regularFor(Team team, std::size_t slot) const;
     [[nodiscard]] Numbers exceptionalFor(Team team, std::size_t slot) const;
+    /// Whether the rules leave no doubt about who comes in for a player who must leave.
+    [[nodiscard]] bool isAnswered(Team team, std::size_t slot, bool sentOff) const;
     [[nodiscard]] bool mayRequest(Team team) const;
     [[nodiscard]] std::optional<SanctionLevel> nextCard(Team team, const Member& who) const;
     [[nodiscard]] int delaysCounted(Team team) const;

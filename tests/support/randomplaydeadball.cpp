@@ -54,6 +54,13 @@ Numbers RandomPlay::exceptionalFor(Team team, std::size_t slot) const {
     return lawful;
 }
 
+bool RandomPlay::isAnswered(Team team, std::size_t slot, bool sentOff) const {
+    if (!regularFor(team, slot).empty() || !exceptionalFor(team, slot).empty())
+        return true;
+    // Open: whether her own substitute may come in exceptionally, and a libero for a player who is sent off.
+    return bench(team).empty() && (!sentOff || its(team).liberos.empty());
+}
+
 bool RandomPlay::mayRequest(Team team) const {
     const bool again = m_model.rules.secondRequest == SecondRequest::Allowed;
     return !its(team).barred && (again || !its(team).requested) &&
@@ -123,7 +130,7 @@ void RandomPlay::hurt() {
     const Team team = m_dice.anyTeam();
     const auto slot = static_cast<std::size_t>(m_dice.below(6));
     const bool untouched = its(team).inSlot(slot).isValid() && !its(team).liberoIn(slot);
-    if (untouched && mayRequest(team) && !its(team).requested)
+    if (untouched && mayRequest(team) && !its(team).requested && isAnswered(team, slot, false))
         leaves(team, slot, false);
 }
 
@@ -166,7 +173,6 @@ void RandomPlay::improper(Team team) {
     if (m_model.rules.improperRequest != ImproperRequestRule::RecordedFirst || its(team).improperRequests > 0)
         return;
     ++its(team).improperRequests;
-    its(team).barred = true;
     add(ImproperRequest{team, QStringLiteral("asked after the whistle")});
 }
 

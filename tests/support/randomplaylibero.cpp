@@ -53,6 +53,8 @@ void RandomPlay::moveLibero(Team team) {
     if (m_dice.chance(500)) {
         m_model.moveLibero(team, std::nullopt);
         add(LiberoOut{team, out});
+        if (m_dice.chance(300))
+            comeToServe(team);
     }
 }
 

@@ -38,6 +38,13 @@ Entries doubledInRoster(const Scene& scene) {
     return rosterWith(scene, {scene.dice.oneOf(scene.own().players)});
 }
 
+Entries rosterSettled(const Scene& scene) {
+    const bool begun = std::ranges::any_of(scene.play.entries(), [](const Recorded& recorded) {
+        return std::holds_alternative<SetStarted>(recorded.entry);
+    });
+    return begun && scene.play.hasRosters() ? rosterWith(scene, {scene.stranger()}) : Entries{};
+}
+
 Entries tooManyLiberos(const Scene& scene) {
     return lineUpWith(scene, [&](LineUp& lineUp) {
         while (static_cast<int>(lineUp.liberos.size()) <= scene.model().rules.maximumLiberos)
@@ -102,6 +109,8 @@ std::vector<Fault> lineUpFaults() {
     return {
         {SETFOLIO_FAULT(NumberNotAllowed), numberNotAllowed, [](Rulebook& rules) { rules.lowestNumber = 1; }},
         {SETFOLIO_FAULT(DoubledInRoster), doubledInRoster},
+        {SETFOLIO_FAULT(RosterSettled), rosterSettled,
+         [](Rulebook& rules) { rules.rosterChange = RosterChange::NotAllowed; }},
         {SETFOLIO_FAULT(TooManyLiberos), tooManyLiberos},
         {SETFOLIO_FAULT(DoubledInLineUp), doubledInLineUp},
         {SETFOLIO_FAULT(StrangerInLineUp), strangerInLineUp},

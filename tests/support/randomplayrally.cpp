@@ -58,6 +58,12 @@ bool RandomPlay::wrongServerSeen() {
         return false;
     m_model.wrongSeen = true;
     add(ServerSeen{wrong});
+    if (m_dice.chance(200)) { // she is sent back in time
+        m_model.wrongSeen = false;
+        add(ServerSeen{m_model.server()});
+        rally();
+        return true;
+    }
     if (m_dice.chance(200)) { // the whistle was another's: play is dead, and the right server serves
         m_model.wrongSeen = false;
         m_model.afterReplay = true;
@@ -81,9 +87,11 @@ void RandomPlay::wrongServerFound() {
     const bool after = !served && m_dice.chance(600); // she has lost the serve since, the others have not served yet
     const Team team = after ? opponentsOf(m_model.serving) : m_model.serving;
     const int term = m_model.term - (after ? 1 : 0);
+    // Since the fault: it may have begun terms ago.
+    const bool everything = m_model.rules.wrongServerPoints == TakenBack::SinceFault && m_dice.chance(200);
     std::vector<std::uint32_t> won;
     for (const ModelPoint& point : points)
-        if (point.team == team && point.term == term && point.ownServe)
+        if (point.team == team && (everything || (point.term == term && point.ownServe)))
             won.push_back(point.entry);
     const std::size_t right = its(team).places[0];
     const ShirtNumber wrong = its(team).inSlot(its(team).places[3]);
@@ -102,7 +110,8 @@ void RandomPlay::changeSides() {
     const std::optional<int>& at = m_model.rules.decidingSetSideChange;
     if (!ready() || !at || !m_model.deciding() || m_model.sidesChanged)
         return;
-    if (std::max(its(Team::Home).points, its(Team::Visitors).points) < *at)
+    const bool due = std::max(its(Team::Home).points, its(Team::Visitors).points) >= *at;
+    if (!due || m_dice.chance(30)) // someone sees it a rally later
         return;
     m_model.sidesChanged = true;
     m_model.left = opponentsOf(*m_model.left);

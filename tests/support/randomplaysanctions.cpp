@@ -49,10 +49,9 @@ void RandomPlay::card(Team team) {
     const bool libero = holds(its(team).liberos, number) || holds(its(team).liberosOfMatch, number) ||
                         holds(its(team).lineUp.liberos, number);
     const std::optional<std::size_t> slot = its(team).standsIn(number);
-    const bool settled = !its(team).requested && mayRequest(team) && !(slot && its(team).liberoIn(*slot));
-    // Whether a libero may come in for a player who is sent off is open: left out.
-    const bool answered =
-        !slot || its(team).liberos.empty() || !regularFor(team, *slot).empty() || !exceptionalFor(team, *slot).empty();
+    // Who is sent off is replaced even after the team's request (FIVB Official Volleyball Rules 2025-2028, 15.2.3).
+    const bool settled = !its(team).barred && !m_model.afterReplay && !(slot && its(team).liberoIn(*slot));
+    const bool answered = !slot || isAnswered(team, *slot, true);
     if (ofBench || !sendsOff || (!libero && settled && answered))
         give({team, who, level, QStringLiteral("words to the referee")});
 }

@@ -56,6 +56,13 @@ Entries servedRightly(const Scene& scene) {
     return there ? Entries{WrongServer{scene.team, scene.model().server(), std::nullopt}} : Entries{};
 }
 
+Entries notServedYet(const Scene& scene) {
+    const auto& points = scene.model().points;
+    const bool opensTerm = points.empty() || points.back().term < scene.model().term;
+    const auto other = scene.serving() && opensTerm && !scene.model().afterReplay ? notTheServer(scene) : std::nullopt;
+    return other ? Entries{WrongServer{scene.team, *other, std::nullopt}} : Entries{};
+}
+
 /// A ruling that takes points back from a point of the team that `holds`.
 template <typename Holds>
 Entries takenBack(const Scene& scene, Holds&& holds) {
@@ -106,6 +113,7 @@ std::vector<Fault> serveFaults() {
         {SETFOLIO_FAULT(ServerIsNotLibero), serverIsNotLibero},
         {SETFOLIO_FAULT(WrongServerUnruled), wrongServerUnruled},
         {SETFOLIO_FAULT(ServedRightly), servedRightly},
+        {SETFOLIO_FAULT(NotServedYet), notServedYet},
         {SETFOLIO_FAULT(PointsStand), pointsStand,
          [](Rulebook& rules) { rules.wrongServerPoints = TakenBack::NoPoints; }},
         {SETFOLIO_FAULT(TakenBackTooMuch), takenBackTooMuch,

@@ -172,7 +172,12 @@ void RandomPlay::startSet() {
 }
 
 void RandomPlay::endSet() {
-    if (!m_model.forfeited && m_dice.chance(5 * m_habits.wrongServer))
+    const auto goneOnCourt = [this](Team team) { // the set was won by the point for sending her off
+        return std::ranges::any_of(its(team).stood,
+                                   [&](const Numbers& n) { return !n.empty() && its(team).isOut(n.back()); });
+    };
+    const bool closed = m_model.forfeited || std::ranges::any_of(bothTeams, goneOnCourt);
+    if (!closed && m_dice.chance(5 * m_habits.wrongServer))
         wrongServerFound();
     if (m_model.phase != Phase::SetWon)
         return;

@@ -11,7 +11,10 @@ namespace setfolio {
 
 class Applier {
 public:
-    Applier(MatchState& state, EntryNumber number) : m_state(state), m_number(number) {}
+    Applier(MatchState& state, const Recorded& recorded)
+        : m_state(state),
+          m_number(recorded.number),
+          m_time(recorded.time) {}
 
     // applymatch.cpp
     void operator()(const MatchOpened& opened);
@@ -62,21 +65,26 @@ private:
     [[nodiscard]] bool inPlay() const;
     /// Writes the line-up into slots I to VI once it is known who serves first.
     void assignSlots(Team team);
+    /// The liberos of the set: the line-up's, or, where it names none, those named for the match.
+    void nameLiberos(Team team);
     /// The points on the sheet have changed: whether the set is won.
     void decide();
     void serveMade();
+    void endInterruption();
     void award(Team team, PointBy by);
     void giveServeTo(Team team);
     void takeBack(Team team, EntryNumber first);
     /// A point without a rally: now, or with the start of the set.
     void givePenaltyPoint(Team team);
     void give(SanctionGiven given, bool bringsPoint);
-    /// A substitution belongs to a request; another request of the same interruption is another one.
-    void noteRequest(Team team);
+    /// A substitution belongs to a request; another request of the same interruption is another one. One that is forced
+    /// on a team is no request of hers.
+    void noteRequest(const Substitution& substitution);
     void moveLibero(TeamInSet& team, std::optional<LiberoOnCourt> libero);
 
     MatchState& m_state;
     EntryNumber m_number;
+    QDateTime m_time;
 };
 
 } // namespace setfolio

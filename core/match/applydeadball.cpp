@@ -19,14 +19,18 @@ void Applier::operator()(const Substitution& substitution) {
             ++team.substitutions;
         if (substitution.kind == SubstitutionKind::Exceptional)
             team.exceptionalOuts.push_back({substitution.out, m_number});
-        noteRequest(substitution.team);
+        noteRequest(substitution);
         return;
     }
 }
 
-void Applier::noteRequest(Team team) {
-    set().requesting = team;
-    set().teams[team].requested = true;
+void Applier::noteRequest(const Substitution& substitution) {
+    const bool forced = substitution.kind == SubstitutionKind::Exceptional ||
+                        sentOffBy(m_state, substitution.team, substitution.out).has_value();
+    if (forced)
+        return;
+    set().requesting = substitution.team;
+    set().teams[substitution.team].requested = true;
 }
 
 void Applier::operator()(const PlaceVacated& vacated) {
@@ -64,6 +68,8 @@ void Applier::operator()(const Sanction& sanction) {
 }
 
 void Applier::operator()(const DelaySanction& sanction) {
+    if (inPlay())
+        set().teams[sanction.team].barred = true; // until a rally is completed, which a point for a penalty does
     give({sanction.team, std::nullopt, sanction.level, 0, {}, m_number}, sanction.level == DelayLevel::Penalty);
 }
 

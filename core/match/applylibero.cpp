@@ -51,10 +51,14 @@ void Applier::operator()(const LiberoRedesignated& redesignated) {
         return;
     TeamInSet& team = set().teams[redesignated.team];
     std::erase(team.liberos, redesignated.former);
+    team.liberosGivenUp.push_back(redesignated.former);
     if (redesignated.libero)
         team.liberos.push_back(*redesignated.libero);
-    if (team.libero && team.libero->libero == redesignated.former)
+    if (team.libero && team.libero->libero == redesignated.former) {
         team.libero.reset();
+        team.liberoMoved.reset(); // she could not go on, and another libero need not wait for a rally
+        team.liberoServing.reset();
+    }
 }
 
 } // namespace setfolio

@@ -28,6 +28,7 @@ void Applier::operator()(const Replay& replay) {
         return;
     set().contacted = false;
     set().seen.reset();
+    set().again = replay.again;
     if (replay.again == Again::ReServe)
         ++set().teams[set().serving].reServes;
 }
@@ -54,6 +55,8 @@ void Applier::operator()(const WrongServer& ruling) {
 
 void Applier::serveMade() {
     set().contacted = true;
+    set().termServed = true;
+    set().again.reset();
     TeamInSet& team = set().teams[set().serving];
     const std::optional<ShirtNumber> libero = liberoAtServe(set());
     if (!libero)
@@ -64,17 +67,25 @@ void Applier::serveMade() {
         team.liberoServed = libero;
 }
 
-void Applier::award(Team team, PointBy by) {
+void Applier::endInterruption() {
     set().contacted = false;
     set().seen.reset();
+    set().again.reset();
     set().requesting.reset();
-    for (const Team each : bothTeams)
-        set().teams[each].requested = false;
+    for (const Team team : bothTeams) {
+        set().teams[team].requested = false;
+        set().teams[team].barred = false;
+    }
+}
+
+void Applier::award(Team team, PointBy by) {
+    endInterruption();
     ++set().completed;
     if (by != PointBy::Penalty)
         ++set().rallies;
     ++set().teams[team].points;
-    set().points.push_back({team, by, m_number});
+    const Team serving = set().serving;
+    set().points.push_back({team, by, m_number, serving, set().teams[serving].termsBegun});
     if (team != set().serving)
         giveServeTo(team);
     decide();
@@ -92,6 +103,7 @@ void Applier::giveServeTo(Team team) {
     TeamInSet& gaining = set().teams[team];
     ++gaining.termsBegun;
     gaining.reServes = 0;
+    set().termServed = false;
     set().serving = team;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 #include "core/match/applier.h"
+#include "core/match/consequences.h"
 
 #include <utility>
 
@@ -15,7 +16,7 @@ SetState nextSet(const MatchState& state, const SetState& previous) {
     if (previous.servesFirst)
         set.servesFirst = set.serving = opponentsOf(*previous.servesFirst);
     if (previous.left)
-        set.left = opponentsOf(*previous.left);
+        set.left = changesSidesAfter(state.rulebook(), previous.number) ? opponentsOf(*previous.left) : previous.left;
     return set;
 }
 
@@ -31,7 +32,14 @@ void Applier::assignSlots(Team team) {
     for (const Slot slot : allSlots)
         side.slots[slot.index()] = {{side.lineUp->positions[(slot.index() + first) % 6], m_number}};
     side.nextServer = Slot(!serves && byFloor ? 2 : 1);
-    side.liberos = side.lineUp->liberos;
+    nameLiberos(team);
+    side.libero.reset(); // she came in for a player of the line-up before
+    side.liberoMoved.reset();
+}
+
+void Applier::nameLiberos(Team team) {
+    const std::vector<ShirtNumber>& named = set().teams[team].lineUp->liberos;
+    set().teams[team].liberos = named.empty() ? liberosOfMatch(m_state, team) : named;
 }
 
 void Applier::operator()(const Toss& toss) {
@@ -47,7 +55,7 @@ void Applier::operator()(const LineUp& lineUp) {
     if (phaseOf(m_state) != Phase::BeforeSet)
         return;
     set().teams[lineUp.team].lineUp = lineUp;
-    set().teams[lineUp.team].liberos = lineUp.liberos;
+    nameLiberos(lineUp.team);
     assignSlots(lineUp.team);
 }
 
@@ -66,6 +74,7 @@ void Applier::operator()(const SetEnded& ended) {
         return;
     set().ended = true;
     set().endedAt = ended.at;
+    set().endRecorded = m_time;
     const PerTeam<int> won = setsWon(m_state);
     const int needed = m_state.opened->bestOf / 2 + 1;
     if (won.home < needed && won.visitors < needed) {

@@ -19,8 +19,69 @@ bool countsAsSubstitution(const Rulebook& rulebook, int used, SubstitutionKind k
     return rulebook.exceptionalCount == ExceptionalCount::WhileAnyLeft && used < rulebook.substitutionLimit;
 }
 
+bool changesSidesAfter(const Rulebook& rulebook, int number) {
+    switch (rulebook.changeSides) {
+    case SideChange::EachSet:
+    case SideChange::EachSetButDeciding:
+        return true;
+    case SideChange::AfterSecondSet:
+        return number == 2;
+    case SideChange::NoChange:
+        return false;
+    }
+    Q_UNREACHABLE();
+}
+
 bool timeOutRenewsRequests(const Rulebook& rulebook) {
     return rulebook.secondRequest == SecondRequest::AfterRallyOrTimeOut;
+}
+
+std::optional<SanctionLevel> sentOffBy(const MatchState& state, Team team, const Member& who) {
+    std::optional<SanctionLevel> out;
+    for (const SanctionGiven& given : state.sanctions) {
+        const auto* level = std::get_if<SanctionLevel>(&given.level);
+        if (!level || given.team != team || given.who != who)
+            continue;
+        const bool forTheSet = *level == SanctionLevel::Expulsion && given.set == state.set().number;
+        if (forTheSet || *level == SanctionLevel::Disqualification)
+            out = std::max(out.value_or(*level), *level);
+    }
+    return out;
+}
+
+namespace {
+
+bool contains(const std::vector<ShirtNumber>& numbers, ShirtNumber number) {
+    return std::ranges::find(numbers, number) != numbers.end();
+}
+
+void addNew(std::vector<ShirtNumber>& numbers, ShirtNumber number) {
+    if (!contains(numbers, number))
+        numbers.push_back(number);
+}
+
+} // namespace
+
+bool isGivenUpAsLibero(const MatchState& state, Team team, ShirtNumber number) {
+    const bool inMatch = state.rulebook().liberoNamedFor == Scope::Match;
+    return std::ranges::any_of(state.sets, [&](const SetState& set) {
+        return (inMatch || set.number == state.set().number) && contains(set.teams[team].liberosGivenUp, number);
+    });
+}
+
+std::vector<ShirtNumber> liberosOfMatch(const MatchState& state, Team team) {
+    std::vector<ShirtNumber> liberos;
+    if (state.rulebook().liberoNamedFor == Scope::Set)
+        return liberos;
+    for (const RosterPlayer& player : state.rosters[team].players)
+        if (player.libero)
+            addNew(liberos, player.number);
+    for (const SetState& set : state.sets)
+        if (&set != &state.sets.back())
+            for (const ShirtNumber libero : set.teams[team].liberos)
+                addNew(liberos, libero);
+    std::erase_if(liberos, [&](ShirtNumber libero) { return isGivenUpAsLibero(state, team, libero); });
+    return liberos;
 }
 
 } // namespace setfolio

@@ -13,7 +13,19 @@ namespace setfolio {
 /// Whether a substitution of this kind is one of the team's limited number, of which it has
 /// `used` so many.
 [[nodiscard]] bool countsAsSubstitution(const Rulebook& rulebook, int used, SubstitutionKind kind);
+/// Whether the teams change sides after set `number`, which is not followed by the deciding one.
+[[nodiscard]] bool changesSidesAfter(const Rulebook& rulebook, int number);
 /// Whether a time-out lets both teams ask for substitutions again in the same interruption.
 [[nodiscard]] bool timeOutRenewsRequests(const Rulebook& rulebook);
+
+/// The sanction that keeps someone out of the present set: an expulsion in it, a disqualification in the match.
+[[nodiscard]] std::optional<SanctionLevel> sentOffBy(const MatchState& state, Team team, const Member& who);
+
+/// Whether a number has been given up as a libero and may not come back: in the set, or in the match where liberos are
+/// named for it (FIVB Official Volleyball Rules 2025-2028, 19.4).
+[[nodiscard]] bool isGivenUpAsLibero(const MatchState& state, Team team, ShirtNumber number);
+/// The liberos whom a team has named for the match, where they are named for it: by its roster and in the sets before.
+/// Empty where they are named for the set, or nobody has been named yet.
+[[nodiscard]] std::vector<ShirtNumber> liberosOfMatch(const MatchState& state, Team team);
 
 } // namespace setfolio

@@ -7,7 +7,7 @@
 namespace setfolio {
 
 MatchState apply(MatchState state, const Recorded& entry) {
-    std::visit(Applier(state, entry.number), entry.entry);
+    std::visit(Applier(state, entry), entry.entry);
     state.last = entry.number;
     return state;
 }

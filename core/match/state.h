@@ -32,11 +32,13 @@ enum class PointBy : std::uint8_t {
     Forfeit, ///< given to the opponents of a team that forfeits
 };
 
-/// A point: whose, how, and the entry that brought it.
+/// A point: whose, how, the entry that brought it, and the term of service in which it came.
 struct Point {
     Team team = Team::Home;
     PointBy by = PointBy::OwnServe;
     EntryNumber entry;
+    Team serving = Team::Home; ///< who served when it came
+    int term = 0;              ///< which term of that team it was, from 1; 0 for a point given for a forfeit
     bool operator==(const Point&) const = default;
 };
 
@@ -88,9 +90,11 @@ struct TeamInSet {
     std::vector<ShirtNumber> liberos;         ///< the line-up's, as redesignated since
     std::optional<LiberoOnCourt> libero;      ///< who is on court now, where a record of replacements is kept
     std::optional<int> liberoMoved;           ///< rallies completed in the set when a replacement was last made
+    std::vector<ShirtNumber> liberosGivenUp;  ///< who were liberos of the set and could not go on
     std::optional<ShirtNumber> captain;       ///< named in the course of the set
     std::vector<ExceptionalOut> exceptionalOuts;
     bool requested = false; ///< a substitution request of hers was granted in this interruption
+    bool barred = false;    ///< sanctioned for delay in this interruption
     bool operator==(const TeamInSet&) const = default;
 };
 
@@ -104,9 +108,11 @@ struct SetState {
     QTime startedAt;
     Team serving = Team::Home;                  ///< who serves next, or now; has a meaning once servesFirst is known
     bool contacted = false;                     ///< the serve of the present rally has been contacted
+    bool termServed = false;                    ///< a serve has been contacted in the present term of service
+    std::optional<Again> again;                 ///< why the coming serve repeats one; none when it does not
     std::optional<ShirtNumber> seen;            ///< the number seen at the service line in the present rally
     std::optional<Team> requesting;             ///< whose substitution request is being granted, one after another
-    int rallies = 0;                            ///< rallies decided or replayed
+    int rallies = 0;                            ///< rallies decided
     int completed = 0;                          ///< rallies completed, points for a sanction among them
     std::optional<PerTeam<int>> sidesChangedAt; ///< the score when the teams changed sides in the course of the set
     bool cancelled = false;         ///< broken off and played again: the next set of the list has its number
@@ -115,6 +121,7 @@ struct SetState {
     std::optional<Team> winner; ///< as the score says, whether confirmed or not
     bool ended = false;
     QTime endedAt;
+    QDateTime endRecorded; ///< when its end was recorded, UTC
     bool operator==(const SetState&) const = default;
 };
 

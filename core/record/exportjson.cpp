@@ -72,6 +72,12 @@ void putWhatItIsAbout(QJsonObject& json, const Finding& finding) {
         json.insert(u"count"_s, finding.count);
     if (finding.limit != 0)
         json.insert(u"limit"_s, finding.limit);
+    if (finding.lawful != ShirtNumber())
+        json.insert(u"lawful-number"_s, toExport(finding.lawful));
+    if (const auto* role = finding.who ? std::get_if<BenchRole>(&*finding.who) : nullptr)
+        json.insert(u"role"_s, entryWord(*role));
+    if (finding.level)
+        json.insert(u"level"_s, std::visit([](auto level) { return entryWord(level); }, *finding.level));
 }
 
 QJsonObject findingOf(const EntryFinding& found, const Rulebook& rulebook) {

@@ -11,54 +11,118 @@ QString exportWord(Slot slot) {
     return numerals.at(slot.index());
 }
 
+namespace {
+
+struct KindWord {
+    FindingKind kind;
+    const char* word;
+};
+
 // clang-format off
-QString exportWord(FindingKind kind) {
-    using enum FindingKind;
-    switch (kind) {
-    case MatchNotOpened:        return u"match-not-opened"_s;
-    case MatchAlreadyOpened:    return u"match-already-opened"_s;
-    case MatchIsClosed:         return u"match-is-closed"_s;
-    case MatchAlreadyWon:       return u"match-already-won"_s;
-    case MatchNotWon:           return u"match-not-won"_s;
-    case MatchIsSuspended:      return u"match-is-suspended"_s;
-    case NotSuspended:          return u"not-suspended"_s;
-    case SetNotStarted:         return u"set-not-started"_s;
-    case SetAlreadyStarted:     return u"set-already-started"_s;
-    case SetAlreadyWon:         return u"set-already-won"_s;
-    case SetNotWon:             return u"set-not-won"_s;
-    case TossMissing:           return u"toss-missing"_s;
-    case LineUpMissing:         return u"line-up-missing"_s;
-    case RallyUndecided:        return u"rally-undecided"_s;
-    case ServeAlreadyContacted: return u"serve-already-contacted"_s;
-    case NotOnCourt:            return u"not-on-court"_s;
-    case NoSuchEntry:           return u"no-such-entry"_s;
-    case CannotBeStruck:        return u"cannot-be-struck"_s;
-    case BestOfImpossible:      return u"best-of-impossible"_s;
-    case NumberImpossible:      return u"number-impossible"_s;
-    case LiberoNotServing:      return u"libero-not-serving"_s;
-    case NotServing:            return u"not-serving"_s;
-    case NumberNotAllowed:      return u"number-not-allowed"_s;
-    case DoubledInRoster:       return u"doubled-in-roster"_s;
-    case TooManyLiberos:        return u"too-many-liberos"_s;
-    case DoubledInLineUp:       return u"doubled-in-line-up"_s;
-    case StrangerInLineUp:      return u"stranger-in-line-up"_s;
-    case LiberoInLineUp:        return u"libero-in-line-up"_s;
-    case LiberoNotOnRoster:     return u"libero-not-on-roster"_s;
-    case CaptainNotInTeam:      return u"captain-not-in-team"_s;
-    case SubstituteNotOnRoster: return u"substitute-not-on-roster"_s;
-    case SubstituteOnCourt:     return u"substitute-on-court"_s;
-    case SubstituteIsLibero:    return u"substitute-is-libero"_s;
-    case WrongSlot:             return u"wrong-slot"_s;
-    case SubstitutionLimit:     return u"substitution-limit"_s;
-    case TimeOutLimit:          return u"time-out-limit"_s;
-    case LiberoMayNotServe:     return u"libero-may-not-serve"_s;
-    case LiberoSecondSlot:      return u"libero-second-slot"_s;
-    case ServerIsNotLibero:     return u"server-is-not-libero"_s;
-    case ReServeLimit:          return u"re-serve-limit"_s;
-    }
-    Q_UNREACHABLE();
-}
+constexpr std::array kindWords{
+    KindWord{FindingKind::MatchNotOpened,           "match-not-opened"},
+    KindWord{FindingKind::MatchAlreadyOpened,       "match-already-opened"},
+    KindWord{FindingKind::MatchIsClosed,            "match-is-closed"},
+    KindWord{FindingKind::MatchAlreadyWon,          "match-already-won"},
+    KindWord{FindingKind::MatchNotWon,              "match-not-won"},
+    KindWord{FindingKind::MatchIsSuspended,         "match-is-suspended"},
+    KindWord{FindingKind::NotSuspended,             "not-suspended"},
+    KindWord{FindingKind::SetNotStarted,            "set-not-started"},
+    KindWord{FindingKind::SetAlreadyStarted,        "set-already-started"},
+    KindWord{FindingKind::SetAlreadyWon,            "set-already-won"},
+    KindWord{FindingKind::SetNotWon,                "set-not-won"},
+    KindWord{FindingKind::TossMissing,              "toss-missing"},
+    KindWord{FindingKind::LineUpMissing,            "line-up-missing"},
+    KindWord{FindingKind::RallyUndecided,           "rally-undecided"},
+    KindWord{FindingKind::ServeAlreadyContacted,    "serve-already-contacted"},
+    KindWord{FindingKind::NotOnCourt,               "not-on-court"},
+    KindWord{FindingKind::NoSuchEntry,              "no-such-entry"},
+    KindWord{FindingKind::CannotBeStruck,           "cannot-be-struck"},
+    KindWord{FindingKind::BestOfImpossible,         "best-of-impossible"},
+    KindWord{FindingKind::NumberImpossible,         "number-impossible"},
+    KindWord{FindingKind::LiberoNotServing,         "libero-not-serving"},
+    KindWord{FindingKind::NotServing,               "not-serving"},
+    KindWord{FindingKind::LiberoNotOnCourt,         "libero-not-on-court"},
+    KindWord{FindingKind::NoSuchPoint,              "no-such-point"},
+    KindWord{FindingKind::NeverServed, "never-served"},
+    KindWord{FindingKind::NumberNotAllowed,         "number-not-allowed"},
+    KindWord{FindingKind::DoubledInRoster,          "doubled-in-roster"},
+    KindWord{FindingKind::RosterSettled, "roster-settled"},
+    KindWord{FindingKind::TooManyLiberos,           "too-many-liberos"},
+    KindWord{FindingKind::DoubledInLineUp,          "doubled-in-line-up"},
+    KindWord{FindingKind::StrangerInLineUp,         "stranger-in-line-up"},
+    KindWord{FindingKind::LiberoInLineUp,           "libero-in-line-up"},
+    KindWord{FindingKind::LiberoNotOnRoster,        "libero-not-on-roster"},
+    KindWord{FindingKind::LiberoNotOfMatch,         "libero-not-of-match"},
+    KindWord{FindingKind::CaptainNotInTeam,         "captain-not-in-team"},
+    KindWord{FindingKind::CaptainNotOnCourt,        "captain-not-on-court"},
+    KindWord{FindingKind::CaptainIsLibero,          "captain-is-libero"},
+    KindWord{FindingKind::FirstServeAlternates,     "first-serve-alternates"},
+    KindWord{FindingKind::SidesNotAsRuled,          "sides-not-as-ruled"},
+    KindWord{FindingKind::SentOff,                  "sent-off"},
+    KindWord{FindingKind::ReplacedForGood,          "replaced-for-good"},
+    KindWord{FindingKind::GivenUpAsLibero,          "given-up-as-libero"},
+    KindWord{FindingKind::SubstituteNotOnRoster,    "substitute-not-on-roster"},
+    KindWord{FindingKind::SubstituteOnCourt,        "substitute-on-court"},
+    KindWord{FindingKind::SubstituteIsLibero,       "substitute-is-libero"},
+    KindWord{FindingKind::SubstituteOffForLibero,   "substitute-off-for-libero"},
+    KindWord{FindingKind::OutOffForLibero,          "out-off-for-libero"},
+    KindWord{FindingKind::WrongSlot,                "wrong-slot"},
+    KindWord{FindingKind::NotHerPartner,            "not-her-partner"},
+    KindWord{FindingKind::SlotUsedUp,               "slot-used-up"},
+    KindWord{FindingKind::PlayersPerSlot,           "players-per-slot"},
+    KindWord{FindingKind::SubstitutionLimit,        "substitution-limit"},
+    KindWord{FindingKind::SecondRequest,            "second-request"},
+    KindWord{FindingKind::SubstitutionBarred,       "substitution-barred"},
+    KindWord{FindingKind::SubstitutionBeforeStart,  "substitution-before-start"},
+    KindWord{FindingKind::RequestBeforeRepeat,      "request-before-repeat"},
+    KindWord{FindingKind::RegularSubstituteLeft,    "regular-substitute-left"},
+    KindWord{FindingKind::LiberoComesLast,          "libero-comes-last"},
+    KindWord{FindingKind::FewerThanSixNotAllowed,   "fewer-than-six-not-allowed"},
+    KindWord{FindingKind::SubstituteLeft,           "substitute-left"},
+    KindWord{FindingKind::TimeOutLimit,             "time-out-limit"},
+    KindWord{FindingKind::VacantServer,             "vacant-server"},
+    KindWord{FindingKind::SentOffOnCourt,           "sent-off-on-court"},
+    KindWord{FindingKind::LiberoInFrontRow,         "libero-in-front-row"},
+    KindWord{FindingKind::LiberoMayNotServe,        "libero-may-not-serve"},
+    KindWord{FindingKind::LiberoSecondSlot,         "libero-second-slot"},
+    KindWord{FindingKind::ServerIsNotLibero,        "server-is-not-libero"},
+    KindWord{FindingKind::WrongServerUnruled,       "wrong-server-unruled"},
+    KindWord{FindingKind::ServedRightly,            "served-rightly"},
+    KindWord{FindingKind::NotServedYet, "not-served-yet"},
+    KindWord{FindingKind::PointsStand,              "points-stand"},
+    KindWord{FindingKind::TakenBackTooMuch,         "taken-back-too-much"},
+    KindWord{FindingKind::TakenBackTooLate,         "taken-back-too-late"},
+    KindWord{FindingKind::ReServeLimit,             "re-serve-limit"},
+    KindWord{FindingKind::NotALibero,               "not-a-libero"},
+    KindWord{FindingKind::LiberoAlreadyOnCourt,     "libero-already-on-court"},
+    KindWord{FindingKind::LiberoForFrontRow,        "libero-for-front-row"},
+    KindWord{FindingKind::LiberoRallyBetween,       "libero-rally-between"},
+    KindWord{FindingKind::LiberoExchangeNotAllowed, "libero-exchange-not-allowed"},
+    KindWord{FindingKind::RedesignationNotAllowed,  "redesignation-not-allowed"},
+    KindWord{FindingKind::NewLiberoOnCourt,         "new-libero-on-court"},
+    KindWord{FindingKind::LevelNotOnLadder,         "level-not-on-ladder"},
+    KindWord{FindingKind::SanctionNotHigher,        "sanction-not-higher"},
+    KindWord{FindingKind::TeamWarnedAlready,        "team-warned-already"},
+    KindWord{FindingKind::SentOffAlready,           "sent-off-already"},
+    KindWord{FindingKind::SanctionedStranger,       "sanctioned-stranger"},
+    KindWord{FindingKind::DelayNotNext,             "delay-not-next"},
+    KindWord{FindingKind::ImproperRequestIsDelay,   "improper-request-is-delay"},
+    KindWord{FindingKind::SidesChangeEarly,         "sides-change-early"},
+    KindWord{FindingKind::SidesChangedAlready,      "sides-changed-already"},
+    KindWord{FindingKind::NoSidesChange,            "no-sides-change"},
+    KindWord{FindingKind::DefaultIsOfMatch,         "default-is-of-match"},
+    KindWord{FindingKind::IncompleteBeforePlay,     "incomplete-before-play"},
+    KindWord{FindingKind::SetNotPlayedAgain,        "set-not-played-again"},
+};
 // clang-format on
+static_assert(nameEveryKind(kindWords));
+
+} // namespace
+
+QString exportWord(FindingKind kind) {
+    return QString::fromLatin1(kindWords.at(static_cast<std::size_t>(kind)).word);
+}
 
 QJsonValue toExport(ShirtNumber number) {
     return number.value;

@@ -2,22 +2,20 @@
 // SPDX-License-Identifier: MIT
 #include "core/rules/lineupjudge.h"
 
+#include "core/match/consequences.h"
+#include "core/rules/eligibility.h"
+#include "core/rules/makefinding.h"
+
 #include <algorithm>
 
 namespace setfolio {
 namespace {
 
-Finding unlawful(FindingKind kind, const QString& setting, Team team, ShirtNumber number) {
-    return {.kind = kind, .gravity = Gravity::Unlawful, .setting = setting, .team = team, .number = number};
-}
-
 void judgeNumber(Findings& findings, const Rulebook& rulebook, Team team, ShirtNumber number) {
-    if (!number.isValid())
-        findings.push_back({.kind = FindingKind::NumberImpossible, .team = team, .number = number});
-    else if (number.value < rulebook.lowestNumber)
-        findings.push_back(unlawful(FindingKind::NumberNotAllowed, u"lowest-number"_qs, team, number));
-    else if (number.value > rulebook.highestNumber)
-        findings.push_back(unlawful(FindingKind::NumberNotAllowed, u"highest-number"_qs, team, number));
+    if (number.isValid())
+        append(findings, againstNumber(rulebook, team, number));
+    else
+        findings.push_back(refused(FindingKind::NumberImpossible, team, number));
 }
 
 /// Each number that stands more than once, named once.
@@ -34,61 +32,106 @@ bool contains(const auto& numbers, ShirtNumber number) {
     return std::ranges::find(numbers, number) != std::end(numbers);
 }
 
-/// Whether a number may belong to the team: on its roster, or the team has none.
-bool isKnown(const MatchState& state, Team team, ShirtNumber number) {
-    return state.rosters[team].players.empty() || playerOf(state, team, number);
-}
-
 void judgeSix(Findings& findings, const MatchState& state, const LineUp& lineUp) {
-    const QString rule = u"line-up-numbers"_qs;
+    const char* const rule = "line-up-numbers";
     for (const ShirtNumber number : lineUp.positions)
         judgeNumber(findings, state.rulebook(), lineUp.team, number);
     for (const ShirtNumber number : doubled({lineUp.positions.begin(), lineUp.positions.end()}))
         findings.push_back(unlawful(FindingKind::DoubledInLineUp, rule, lineUp.team, number));
     for (const ShirtNumber number : lineUp.positions)
-        if (number.isValid() && !isKnown(state, lineUp.team, number))
+        if (number.isValid() && !isOfTeam(state, lineUp.team, number))
             findings.push_back(unlawful(FindingKind::StrangerInLineUp, rule, lineUp.team, number));
-    if (lineUp.captain && !isKnown(state, lineUp.team, *lineUp.captain) && !contains(lineUp.positions, *lineUp.captain))
+    for (const ShirtNumber number : lineUp.positions)
+        append(findings, keptOut(state, lineUp.team, number));
+    if (lineUp.captain && !isOfTeam(state, lineUp.team, *lineUp.captain) &&
+        !contains(lineUp.positions, *lineUp.captain))
         findings.push_back(unlawful(FindingKind::CaptainNotInTeam, rule, lineUp.team, *lineUp.captain));
+    if (lineUp.captain && contains(lineUp.liberos, *lineUp.captain) && !state.rulebook().liberoCaptain)
+        findings.push_back(unlawful(FindingKind::CaptainIsLibero, "libero-captain", lineUp.team, *lineUp.captain));
+}
+
+/// Against the liberos where they are named for the match: no others, and none of them among the six.
+void judgeLiberosOfMatch(Findings& findings, const MatchState& state, const LineUp& lineUp) {
+    const std::vector<ShirtNumber> named = liberosOfMatch(state, lineUp.team);
+    for (const ShirtNumber libero : lineUp.liberos)
+        if (!named.empty() && !contains(named, libero))
+            findings.push_back(unlawful(FindingKind::LiberoNotOfMatch, "libero-named-for", lineUp.team, libero));
+    for (const ShirtNumber number : lineUp.positions)
+        if (contains(named, number) && !contains(lineUp.liberos, number))
+            findings.push_back(unlawful(FindingKind::LiberoInLineUp, "libero-named-for", lineUp.team, number));
+}
+
+std::optional<Finding> againstCount(const Rulebook& rulebook, Team team, std::size_t liberos) {
+    const auto count = static_cast<int>(liberos);
+    if (count <= rulebook.maximumLiberos)
+        return std::nullopt;
+    return beyondLimit(FindingKind::TooManyLiberos, "maximum-liberos", team, count, rulebook.maximumLiberos);
 }
 
 void judgeLiberos(Findings& findings, const MatchState& state, const LineUp& lineUp) {
     for (const ShirtNumber libero : lineUp.liberos) {
         judgeNumber(findings, state.rulebook(), lineUp.team, libero);
+        append(findings, keptOut(state, lineUp.team, libero));
         if (contains(lineUp.positions, libero))
-            findings.push_back(unlawful(FindingKind::LiberoInLineUp, u"line-up-libero"_qs, lineUp.team, libero));
-        else if (libero.isValid() && !isKnown(state, lineUp.team, libero))
-            findings.push_back(unlawful(FindingKind::LiberoNotOnRoster, u"line-up-numbers"_qs, lineUp.team, libero));
+            findings.push_back(unlawful(FindingKind::LiberoInLineUp, "line-up-libero", lineUp.team, libero));
+        else if (libero.isValid() && !isOfTeam(state, lineUp.team, libero))
+            findings.push_back(unlawful(FindingKind::LiberoNotOnRoster, "line-up-numbers", lineUp.team, libero));
     }
     for (const ShirtNumber number : doubled(lineUp.liberos))
-        findings.push_back(unlawful(FindingKind::DoubledInLineUp, u"line-up-numbers"_qs, lineUp.team, number));
-    const int count = static_cast<int>(lineUp.liberos.size());
-    if (count > state.rulebook().maximumLiberos) {
-        Finding tooMany = unlawful(FindingKind::TooManyLiberos, u"maximum-liberos"_qs, lineUp.team, {});
-        tooMany.count = count;
-        tooMany.limit = state.rulebook().maximumLiberos;
-        findings.push_back(tooMany);
-    }
+        findings.push_back(unlawful(FindingKind::DoubledInLineUp, "line-up-numbers", lineUp.team, number));
+    append(findings, againstCount(state.rulebook(), lineUp.team, lineUp.liberos.size()));
+}
+
+std::vector<ShirtNumber> numbersOf(const Roster& roster) {
+    std::vector<ShirtNumber> numbers;
+    for (const RosterPlayer& player : roster.players)
+        numbers.push_back(player.number);
+    std::ranges::sort(numbers);
+    return numbers;
+}
+
+/// Once the match has begun the numbers stand, where the rulebook says so; names may be put right.
+std::optional<Finding> againstChange(const MatchState& state, const Roster& roster) {
+    const Roster& before = state.rosters[roster.team];
+    const bool hasBegun = std::ranges::any_of(state.sets, &SetState::started);
+    if (!hasBegun || state.rulebook().rosterChange != RosterChange::NotAllowed || before.players.empty() ||
+        numbersOf(before) == numbersOf(roster))
+        return std::nullopt;
+    return unlawful(FindingKind::RosterSettled, "roster-change", roster.team);
 }
 
 } // namespace
 
-Findings judgeRoster(const Rulebook& rulebook, const Roster& roster) {
+Findings judgeRoster(const MatchState& state, const Roster& roster) {
     Findings findings;
     std::vector<ShirtNumber> numbers;
     for (const RosterPlayer& player : roster.players) {
-        judgeNumber(findings, rulebook, roster.team, player.number);
+        judgeNumber(findings, state.rulebook(), roster.team, player.number);
         numbers.push_back(player.number);
     }
     for (const ShirtNumber number : doubled(numbers))
-        findings.push_back(unlawful(FindingKind::DoubledInRoster, u"roster-numbers"_qs, roster.team, number));
+        findings.push_back(unlawful(FindingKind::DoubledInRoster, "roster-numbers", roster.team, number));
+    if (state.rulebook().liberoNamedFor == Scope::Match) {
+        const auto liberos = std::ranges::count_if(roster.players, &RosterPlayer::libero);
+        append(findings, againstCount(state.rulebook(), roster.team, static_cast<std::size_t>(liberos)));
+    }
+    append(findings, againstChange(state, roster));
     return findings;
+}
+
+std::optional<Finding> againstNumber(const Rulebook& rulebook, Team team, ShirtNumber number) {
+    if (number.value < rulebook.lowestNumber)
+        return unlawful(FindingKind::NumberNotAllowed, "lowest-number", team, number);
+    if (number.value > rulebook.highestNumber)
+        return unlawful(FindingKind::NumberNotAllowed, "highest-number", team, number);
+    return std::nullopt;
 }
 
 Findings judgeLineUp(const MatchState& state, const LineUp& lineUp) {
     Findings findings;
     judgeSix(findings, state, lineUp);
     judgeLiberos(findings, state, lineUp);
+    judgeLiberosOfMatch(findings, state, lineUp);
     return findings;
 }
 

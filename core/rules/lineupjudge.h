@@ -9,8 +9,13 @@
 
 namespace setfolio {
 
-/// Numbers the rulebook does not allow, and numbers that stand twice.
-[[nodiscard]] Findings judgeRoster(const Rulebook& rulebook, const Roster& roster);
+/// Numbers the rulebook does not allow, numbers that stand twice, and other numbers than before once the match has
+/// begun, where the rulebook says so (FIVB Official Volleyball Rules 2025-2028, 5.2.2); too many liberos where they are
+/// named for the match.
+[[nodiscard]] Findings judgeRoster(const MatchState& state, const Roster& roster);
+
+/// A number outside those the rulebook allows; it must be one at all.
+[[nodiscard]] std::optional<Finding> againstNumber(const Rulebook& rulebook, Team team, ShirtNumber number);
 
 /// Six different numbers, all on the roster, no libero among them, the captain one of the team, not too many liberos. A
 /// team without a roster is not held to one.

@@ -36,6 +36,50 @@ void noticeScore(std::vector<Notice>& notices, const MatchState& state) {
     }
 }
 
+/// Source: FIVB Official Volleyball Rules 2025-2028, 18.2.2, 27.2.2.
+void noticeSides(std::vector<Notice>& notices, const MatchState& state) {
+    const SetState& set = state.set();
+    const std::optional<int> due = state.rulebook().decidingSetSideChange;
+    if (!due || set.sidesChangedAt || set.winner || !isDecidingSet(state, set.number))
+        return;
+    for (const Team team : bothTeams)
+        if (set.teams[team].points >= *due && set.teams[team].points >= set.teams[opponentsOf(team)].points) {
+            notices.push_back({NoticeKind::SidesChangeDue, team, *due, 0});
+            return;
+        }
+}
+
+/// Source: FIVB Official Volleyball Rules 2025-2028, 27.2.2.2; the rulebook's wrong-server-notice.
+void noticeServer(std::vector<Notice>& notices, const MatchState& state) {
+    const SetState& set = state.set();
+    const TeamInSet& team = set.teams[set.serving];
+    const ShirtNumber server = serverOf(set);
+    if (set.seen && *set.seen != server) {
+        const bool tell = set.contacted || state.rulebook().wrongServerNotice == WrongServerNotice::BeforeServe;
+        const NoticeKind kind = tell ? NoticeKind::WrongServerTold : NoticeKind::WrongServerSilent;
+        notices.push_back({.kind = kind, .team = set.serving, .number = *set.seen, .lawful = server});
+    }
+    if (!set.contacted && !server.isValid())
+        notices.push_back({.kind = NoticeKind::VacantServer, .team = set.serving, .slot = team.nextServer});
+}
+
+/// Source: FIVB Official Volleyball Rules 2025-2028, 19.3.1.
+void noticeLiberos(std::vector<Notice>& notices, const SetState& set) {
+    for (const Team team : bothTeams) {
+        const std::optional<LiberoOnCourt>& libero = set.teams[team].libero;
+        if (libero && positionOf(set, team, libero->slot).isFrontRow())
+            notices.push_back(
+                {.kind = NoticeKind::LiberoMustLeave, .team = team, .number = libero->libero, .slot = libero->slot});
+    }
+}
+
+void noticePlay(std::vector<Notice>& notices, const MatchState& state) {
+    noticeSides(notices, state);
+    noticeServer(notices, state);
+    if (!state.set().contacted)
+        noticeLiberos(notices, state.set());
+}
+
 } // namespace
 
 std::vector<Notice> noticesFor(const MatchState& state, const Entry& newest) {
@@ -45,6 +89,11 @@ std::vector<Notice> noticesFor(const MatchState& state, const Entry& newest) {
         noticeSubstitution(notices, state, substitution->team);
     if (const auto* timeOut = std::get_if<TimeOut>(&newest))
         noticeTimeOut(notices, state, timeOut->team);
+    const auto* request = std::get_if<ImproperRequest>(&newest);
+    if (request && phase != Phase::NotOpened && state.rulebook().improperRequest == ImproperRequestRule::RecordedFirst)
+        notices.push_back({.kind = NoticeKind::ImproperRequest, .team = request->team});
+    if (phase == Phase::ReadyToServe || phase == Phase::Rally)
+        noticePlay(notices, state);
     if (phase == Phase::ReadyToServe || phase == Phase::Rally || phase == Phase::SetWon)
         noticeScore(notices, state);
     return notices;

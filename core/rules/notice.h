@@ -6,6 +6,7 @@
 
 #include "core/match/state.h"
 
+#include <optional>
 #include <vector>
 
 namespace setfolio {
@@ -16,6 +17,12 @@ enum class NoticeKind : std::uint8_t {
     SetPoint,          ///< this team needs one more point for the set
     MatchPoint,        ///< and with it wins the match
     SetWonAtScore,     ///< the score decides the set: confirm with the second referee
+    SidesChangeDue,    ///< in the deciding set this team has reached the score, `count`, at which sides change
+    WrongServerSilent, ///< `number` is at the service line for `lawful`: nothing is said before the serve is contacted
+    WrongServerTold,   ///< likewise, and it is told the second referee now
+    VacantServer,      ///< the vacant place of `slot` is to serve: the rally will be lost
+    LiberoMustLeave,   ///< libero `number` has come to the front row, in `slot`: she must go out before the serve
+    ImproperRequest,   ///< this team's improper request stands: its next one is a delay
 };
 
 struct Notice {
@@ -23,11 +30,14 @@ struct Notice {
     Team team = Team::Home;
     int count = 0;
     int limit = 0;
+    ShirtNumber number = {};
+    ShirtNumber lawful = {};
+    std::optional<Slot> slot = {};
     bool operator==(const Notice&) const = default;
 };
 
-/// The notices that hold in this state. Those about a substitution or a time-out hold until the next serve is contacted
-/// or the next rally decided; `newest` is the newest standing entry.
+/// The notices that hold in this state. Those about a substitution, a time-out or an improper request hold until
+/// another entry is recorded; `newest` is the newest standing entry.
 [[nodiscard]] std::vector<Notice> noticesFor(const MatchState& state, const Entry& newest);
 
 } // namespace setfolio

@@ -85,7 +85,7 @@ public:
     [[nodiscard]] SetRecord set() const { return record().sets.back(); }
     [[nodiscard]] Findings judge(const Entry& entry) const { return setfolio::judge(state(), entry); }
 
-private:
+    /// One rally of play().
     static Entry rallyOf(char letter) {
         switch (letter) {
         case 'h':
@@ -104,6 +104,7 @@ private:
         qFatal("play: unknown letter %c", letter);
     }
 
+private:
     std::vector<Recorded> m_entries;
 };
 

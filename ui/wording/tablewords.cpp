@@ -41,6 +41,23 @@ QString sentence(const Notice& notice, const MatchState& state) {
         return fill(Table::tr("Match point %1"), {code});
     case NoticeKind::SetWonAtScore:
         return wonAtScore(state, notice.team);
+    case NoticeKind::SidesChangeDue:
+        return fill(Table::tr("Tell the referees: %1 has %2 points, and the teams change sides."),
+                    {code, number(notice.count)});
+    case NoticeKind::WrongServerSilent:
+        return fill(Table::tr("Number %2 of %1 is at the service line for number %3: say nothing before the serve."),
+                    {code, number(notice.number.value), number(notice.lawful.value)});
+    case NoticeKind::WrongServerTold:
+        return fill(Table::tr("Tell the second referee now: number %2 of %1 is at serve for number %3."),
+                    {code, number(notice.number.value), number(notice.lawful.value)});
+    case NoticeKind::VacantServer:
+        return fill(Table::tr("The vacant place of %1 is to serve, in slot %2: the rally is lost, record no serve."),
+                    {code, roman(notice.slot.value_or(Slot()))});
+    case NoticeKind::LiberoMustLeave:
+        return fill(Table::tr("Libero %2 of %1 has come to the front row: she goes out before the serve."),
+                    {code, number(notice.number.value)});
+    case NoticeKind::ImproperRequest:
+        return fill(Table::tr("%1 has had its improper request: the next one is a delay."), {code});
     }
     return {};
 }
@@ -50,9 +67,15 @@ bool isToBeTold(const Notice& notice) {
     case NoticeKind::SubstitutionsUsed:
     case NoticeKind::LastTimeOutUsed:
     case NoticeKind::SetWonAtScore:
+    case NoticeKind::SidesChangeDue:
+    case NoticeKind::WrongServerTold:
         return true;
     case NoticeKind::SetPoint:
     case NoticeKind::MatchPoint:
+    case NoticeKind::WrongServerSilent:
+    case NoticeKind::VacantServer:
+    case NoticeKind::LiberoMustLeave:
+    case NoticeKind::ImproperRequest:
         return false;
     }
     return false;

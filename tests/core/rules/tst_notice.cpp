@@ -1,17 +1,19 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 #include "core/rules/notice.h"
-#include "tests/support/matchbuilder.h"
-
-#include <QtTest>
+#include "tests/core/rules/caseplay.h"
 
 using namespace setfolio;
 using namespace setfolio::testing;
+using namespace setfolio::testing::families;
 
 namespace {
 
 QString kinds(const MatchBuilder& match) {
-    static const char* const names[] = {"substitutions", "last-time-out", "set-point", "match-point", "set-won"};
+    static const char* const names[] = {"substitutions",       "last-time-out",     "set-point",
+                                        "match-point",         "set-won",           "sides-change",
+                                        "wrong-server-silent", "wrong-server-told", "vacant-server",
+                                        "libero-must-leave",   "improper-request"};
     QStringList words;
     for (const Notice& notice : noticesFor(match.state(), match.entries().back().entry))
         words += QStringLiteral("%1 %2").arg(QLatin1String(names[int(notice.kind)]),
@@ -77,6 +79,40 @@ private Q_SLOTS:
         }
         match.play("h");
         QCOMPARE(kinds(match), QString());
+    }
+
+    void whatThePlayCallsFor_data() {
+        addCaseColumns();
+        const std::string decidingSet = "win h; win h; win v; win v; ";
+        // clang-format off
+        caseRow(in, decidingSet + times(7, "rally h; "),           "",                           "FIVB Rules 2025-2028, 18.2.2, 27.2.2");
+        caseRow(in, decidingSet + times(8, "rally h; "),           "sides-change home",          "FIVB Rules 2025-2028, 18.2.2, 27.2.2: the eighth point");
+        caseRow(in, decidingSet + times(8, "rally v; "),           "sides-change visitors",      "FIVB Rules 2025-2028, 18.2.2, 27.2.2: the eighth point");
+        caseRow(in, decidingSet + times(9, "rally h; "),           "sides-change home",          "FIVB Rules 2025-2028, 18.2.2: as long as it is missed");
+        caseRow(in, decidingSet + times(8, "rally h; ") + "sides", "",                           "FIVB Rules 2025-2028, 18.2.2");
+        caseRow(hs, decidingSet + times(8, "rally h; "),           "",                           "from memory: none");
+        caseRow(in, times(8, "rally h; "),                         "",                           "FIVB Rules 2025-2028, 18.2.2: the deciding set only");
+        caseRow(in, "seen 4",                                      "wrong-server-silent home",   "FIVB Rules 2025-2028, 27.2.2.2");
+        caseRow(cw, "seen 4",                                      "wrong-server-silent home",   "NCAA Women's Volleyball 2012 and 2013 Rules, Instructions for using the scoresheet");
+        caseRow(cl, "seen 4",                                      "wrong-server-silent home",   "GEVA Region scorekeeper clinic 2010");
+        caseRow(in, "seen 4; rally s",                             "wrong-server-told home",     "FIVB Rules 2025-2028, 27.2.2.2");
+        caseRow(cw, "seen 4; rally s",                             "wrong-server-told home",     "NCAA Women's Volleyball 2012 and 2013 Rules, Instructions for using the scoresheet");
+        caseRow(in, "seen 1",                                      "",                           "FIVB Rules 2025-2028, 27.2.2.2");
+        caseRow(in, "seen 4; seen 1",                              "",                           "FIVB Rules 2025-2028, 27.2.2.2");
+        caseRow(in, "seen 4; rally s; h wrong 4",                  "",                           "FIVB Rules 2025-2028, 7.7.1.1");
+        caseRow(hs, "h vacate 2; rally vh",                        "vacant-server home",         "from memory (NFHS 6-2-1, 6-2-2)");
+        caseRow(hs, "h vacate 3; rally vh",                        "",                           "from memory (NFHS 6-2-1, 6-2-2)");
+        caseRow(in, "h libero 9 5; rally v",                       "",                           "FIVB Rules 2025-2028, 19.3.1");
+        caseRow(in, "h libero 9 5; rally vh",                      "libero-must-leave home",     "FIVB Rules 2025-2028, 19.3.1");
+        caseRow(in, "h libero 9 5; rally vh; h libero-out 9",      "",                           "FIVB Rules 2025-2028, 19.3.1");
+        caseRow(in, "h improper",                                  "improper-request home",      "FIVB Rules 2025-2028, 15.11.2, 15.11.3");
+        caseRow(in, "h improper; rally h",                         "",                           "FIVB Rules 2025-2028, 15.11.2, 15.11.3");
+        // clang-format on
+    }
+    void whatThePlayCallsFor() {
+        QFETCH(QString, rulebook);
+        QFETCH(QString, play);
+        QTEST(kinds(CasePlay(rulebook, play).match()), "expected");
     }
 
     void theLastTimeOutIsTold() {

@@ -10,27 +10,12 @@ using namespace setfolio;
 
 namespace {
 
-constexpr auto allKinds =
-    std::to_array<FindingKind>({FindingKind::MatchNotOpened,    FindingKind::MatchAlreadyOpened,
-                                FindingKind::MatchIsClosed,     FindingKind::MatchAlreadyWon,
-                                FindingKind::MatchIsSuspended,  FindingKind::NotSuspended,
-                                FindingKind::MatchNotWon,       FindingKind::SetNotStarted,
-                                FindingKind::SetAlreadyStarted, FindingKind::SetAlreadyWon,
-                                FindingKind::SetNotWon,         FindingKind::TossMissing,
-                                FindingKind::LineUpMissing,     FindingKind::RallyUndecided,
-                                FindingKind::NotOnCourt,        FindingKind::ServeAlreadyContacted,
-                                FindingKind::NoSuchEntry,       FindingKind::CannotBeStruck,
-                                FindingKind::BestOfImpossible,  FindingKind::NumberImpossible,
-                                FindingKind::LiberoNotServing,  FindingKind::NotServing,
-                                FindingKind::NumberNotAllowed,  FindingKind::DoubledInRoster,
-                                FindingKind::TooManyLiberos,    FindingKind::DoubledInLineUp,
-                                FindingKind::StrangerInLineUp,  FindingKind::LiberoInLineUp,
-                                FindingKind::LiberoNotOnRoster, FindingKind::CaptainNotInTeam,
-                                FindingKind::WrongSlot,         FindingKind::SubstituteNotOnRoster,
-                                FindingKind::SubstituteOnCourt, FindingKind::SubstituteIsLibero,
-                                FindingKind::SubstitutionLimit, FindingKind::TimeOutLimit,
-                                FindingKind::LiberoMayNotServe, FindingKind::LiberoSecondSlot,
-                                FindingKind::ServerIsNotLibero, FindingKind::ReServeLimit});
+std::vector<FindingKind> everyKind() {
+    std::vector<FindingKind> kinds;
+    for (std::size_t kind = 0; kind < findingKindCount; ++kind)
+        kinds.push_back(static_cast<FindingKind>(kind));
+    return kinds;
+}
 
 MatchState namedMatch() {
     MatchState state;
@@ -48,7 +33,10 @@ Finding fullFinding(FindingKind kind) {
             .slot = Slot(3),
             .other = Slot(6),
             .count = 19,
-            .limit = 18};
+            .limit = 18,
+            .lawful = ShirtNumber(53),
+            .who = Member(ShirtNumber(47)),
+            .level = SanctionLevel::Expulsion};
 }
 
 } // namespace
@@ -61,6 +49,7 @@ private Q_SLOTS:
     void theSentenceIs();
     void everyKindHasASentenceOfItsOwn();
     void everySentenceIsShortAndWhole();
+    void someoneOfTheBenchIsCalledByTheRole();
     void aTeamWithoutACodeIsCalledByItsName();
     void whatIsFilledInIsNotReadAgain();
     void theSourceStandsBesideTheSetting();
@@ -113,6 +102,60 @@ void TestFindingWords::theSentenceIs_data() {
     row(LiberoSecondSlot,      "A libero of QRL has served in slot III, so number 47 may not serve in slot VI: tell the second referee.");
     row(ServerIsNotLibero,     "Number 47 is not a libero of QRL in this set: check the number.");
     row(ReServeLimit,          "This is re-serve 19 in this term of QRL, and the limit is 18: the rally is lost, record no serve.");
+    row(NeverServed,              "QRL has not served in this set, so nobody of it has served wrongly: check the team.");
+    row(NotServedYet,             "No serve of QRL is contacted in this term: say nothing before the contact, then tell the referee.");
+    row(RosterSettled,            "The match has begun, and the rulebook lets QRL change no number of its roster: tell the referee.");
+    row(LiberoNotOfMatch,        "Number 47 of QRL is no libero of the match: ask the coach for the right slip.");
+    row(CaptainNotOnCourt,       "Number 47 of QRL is not on court and cannot be playing captain: ask who is.");
+    row(CaptainIsLibero,         "Number 47 of QRL is a libero and may not be playing captain: ask who is.");
+    row(FirstServeAlternates,    "QRL served first in the set before, and the first serve alternates: the other team serves.");
+    row(SidesNotAsRuled,         "By the rulebook QRL stands left of the table in this set: ask the second referee.");
+    row(SentOff,                 "Number 47 of QRL is out by expulsion and may not play: tell the second referee.");
+    row(ReplacedForGood,         "Number 47 of QRL was replaced exceptionally and may not come back: tell the second referee.");
+    row(GivenUpAsLibero,         "Number 47 of QRL was given up as a libero and may not come back: tell the second referee.");
+    row(SubstituteOffForLibero,  "Number 47 of QRL is one of the six, with a libero in her place: somebody else must come in.");
+    row(OutOffForLibero,         "Number 47 of QRL is off court for libero 53: record the libero out first, then this.");
+    row(NotHerPartner,           "Number 47 of QRL may not come in to slot III: only number 53 may come back there.");
+    row(SlotUsedUp,              "Number 47 of QRL in slot III has no regular substitute left: tell the second referee.");
+    row(PlayersPerSlot,          "Number 47 would be player 19 of QRL in slot III, and the limit is 18: tell the second referee.");
+    row(SecondRequest,           "QRL has substituted in this interruption and may not ask again yet: tell the second referee.");
+    row(SubstitutionBarred,      "QRL was sanctioned for delay and may not substitute before a rally is completed: tell the referee.");
+    row(SubstitutionBeforeStart, "The rulebook has no substitution before the start: QRL begins with its line-up.");
+    row(RequestBeforeRepeat,     "The serve is repeated, and QRL may ask for nothing before it: tell the second referee.");
+    row(RegularSubstituteLeft,   "Number 47 of QRL can be replaced by a regular substitution: number 53 may come in.");
+    row(LiberoComesLast,         "Libero 47 of QRL may come in only when nobody else can: number 53 may.");
+    row(FewerThanSixNotAllowed,  "QRL may not play with fewer than six: number 47 is replaced, or the team is incomplete.");
+    row(SubstituteLeft,          "Number 47 of QRL leaves no vacant place while number 53 may come in: record who does.");
+    row(VacantServer,            "Slot III of QRL is vacant and cannot serve: the rally is lost, record no serve.");
+    row(SentOffOnCourt,          "Number 47 of QRL is out by expulsion and still on court: record who came in for her.");
+    row(LiberoInFrontRow,        "Libero 47 of QRL is in the front row, in slot III: tell the second referee, and record her out.");
+    row(WrongServerUnruled,      "Number 47 was seen serving for QRL in place of number 53: ask for the ruling, and record it.");
+    row(ServedRightly,           "Number 47 of QRL was the right server: check the number that served.");
+    row(PointsStand,             "The rulebook takes no points back from QRL: record the ruling without them.");
+    row(TakenBackTooMuch,        "Points of QRL may be taken back from entry 19 on, where the term began (0: none).");
+    row(TakenBackTooLate,        "The opponents have contacted their next serve: the points of QRL stand.");
+    row(NotALibero,              "Number 47 of QRL is not named a libero here: check the number, or ask the coach.");
+    row(LiberoAlreadyOnCourt,    "Libero 53 of QRL is on court already: record her out first, or one for the other.");
+    row(LiberoForFrontRow,       "Number 47 of QRL stands in the front row, and a libero replaces the back row only.");
+    row(LiberoRallyBetween,      "No rally lies between two replacements of liberos of QRL (number 47): tell the second referee.");
+    row(LiberoExchangeNotAllowed,"Libero 47 of QRL may not come in for a libero: only number 53 may.");
+    row(RedesignationNotAllowed, "QRL may have no new libero for number 47: it plays on with whom it has left.");
+    row(NewLiberoOnCourt,        "Number 47 of QRL is one of the six and may not become a libero: name one of the bench.");
+    row(LevelNotOnLadder,        "The rulebook has no such sanction (Number 47 of QRL, expulsion): ask the referee which one was given.");
+    row(SanctionNotHigher,       "Number 47 of QRL has had as much; the next sanction is expulsion: ask the referee which one was given.");
+    row(TeamWarnedAlready,       "QRL has had its warning: the next sanction is expulsion, so ask the referee which one was given.");
+    row(SentOffAlready,          "Number 47 of QRL is out already by expulsion: ask the referee who was meant.");
+    row(SanctionedStranger,      "Number 47 is not on the roster of QRL: ask the referee who was sanctioned.");
+    row(DelayNotNext,            "The next sanction of QRL for delay is the expulsion: ask the referee which one was given.");
+    row(ImproperRequestIsDelay,  "Such a request of QRL is a delay, and the next sanction is the expulsion: tell the second referee.");
+    row(SidesChangeEarly,        "Sides change in the deciding set when a team has 19 points: wait until then.");
+    row(SidesChangedAlready,     "The teams have changed sides in this set already: ask the second referee.");
+    row(NoSidesChange,           "The rulebook has no change of sides within the deciding set: ask the second referee.");
+    row(DefaultIsOfMatch,        "A default loses the match, not one set: record it for the match, or QRL as incomplete.");
+    row(IncompleteBeforePlay,    "No set has begun, and QRL has nothing to keep: a team that cannot begin loses by default.");
+    row(SetNotPlayedAgain,       "By the rulebook the set goes on as it stood: ask the referee before it is played again.");
+    row(NoSuchPoint,             "Entry 19 brought QRL no point in this set: name the first point to be taken back.");
+    row(LiberoNotOnCourt,        "Libero 47 of QRL is not on court: there is nobody to go out.");
 }
 // clang-format on
 
@@ -124,23 +167,28 @@ void TestFindingWords::theSentenceIs() {
 
 void TestFindingWords::everyKindHasASentenceOfItsOwn() {
     QSet<QString> sentences;
-    for (const FindingKind kind : allKinds)
+    for (const FindingKind kind : everyKind())
         sentences.insert(sentence(fullFinding(kind), namedMatch()));
     QVERIFY(!sentences.contains(QString()));
-    QCOMPARE(static_cast<std::size_t>(sentences.size()), allKinds.size());
-    // The kinds are counted from 0, so that the list above is whole when it holds the last one and as many as there
-    // are.
-    QCOMPARE(allKinds.size(), static_cast<std::size_t>(*std::max_element(allKinds.begin(), allKinds.end())) + 1);
+    QCOMPARE(static_cast<std::size_t>(sentences.size()), findingKindCount);
 }
 
 void TestFindingWords::everySentenceIsShortAndWhole() {
     static const QRegularExpression openPlace(QStringLiteral("%[0-9]"));
-    for (const FindingKind kind : allKinds) {
+    for (const FindingKind kind : everyKind()) {
         const QString text = sentence(fullFinding(kind), namedMatch());
         QVERIFY2(text.size() <= 110, qPrintable(text));
         QVERIFY2(text.endsWith(u'.'), qPrintable(text));
         QVERIFY2(!openPlace.match(text).hasMatch(), qPrintable(text));
     }
+}
+
+void TestFindingWords::someoneOfTheBenchIsCalledByTheRole() {
+    Finding finding = fullFinding(FindingKind::SanctionNotHigher);
+    finding.who = BenchRole::Coach;
+    QCOMPARE(
+        sentence(finding, namedMatch()),
+        u"The coach of QRL has had as much; the next sanction is expulsion: ask the referee which one was given."_qs);
 }
 
 void TestFindingWords::aTeamWithoutACodeIsCalledByItsName() {

@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "core/rules/matchjudge.h"
+
+#include "core/rules/makefinding.h"
+
+#include <algorithm>
+
+namespace setfolio {
+
+Findings judgeOpening(const MatchOpened& opened) {
+    const bool possible = opened.bestOf > 0 && opened.bestOf % 2 == 1;
+    const std::vector<int>& offered = opened.rulebook.bestOf;
+    if (possible && std::ranges::find(offered, opened.bestOf) != offered.end())
+        return {};
+    Finding finding = unlawful(FindingKind::BestOfImpossible, "best-of");
+    finding.gravity = possible ? Gravity::Unlawful : Gravity::Refused;
+    finding.count = opened.bestOf;
+    return {finding};
+}
+
+Findings judgeClosing(const MatchState& state) {
+    return phaseOf(state) == Phase::MatchWon ? Findings{} : Findings{refused(FindingKind::MatchNotWon)};
+}
+
+/// A team that does not appear or refuses to play loses by default; one that is left with too few in the course of the
+/// match is incomplete and keeps what it has (FIVB Official Volleyball Rules 2025-2028, 6.4.1 to 6.4.3).
+Findings judgeForfeit(const MatchState& state, const Forfeit& forfeit) {
+    const Phase phase = phaseOf(state);
+    if (phase == Phase::MatchWon)
+        return {refused(FindingKind::MatchAlreadyWon)};
+    if (forfeit.kind == ForfeitKind::Default) {
+        const bool ofOneSet = forfeit.reach == Scope::Set;
+        return ofOneSet ? Findings{unlawful(FindingKind::DefaultIsOfMatch, "default-result", forfeit.by)} : Findings{};
+    }
+    if (forfeit.reach == Scope::Set && phase == Phase::SetWon)
+        return {refused(FindingKind::SetAlreadyWon)};
+    const bool hasBegun = std::ranges::any_of(state.sets, &SetState::started);
+    if (!hasBegun && forfeit.reach == Scope::Match)
+        return {unlawful(FindingKind::IncompleteBeforePlay, "incomplete-result", forfeit.by)};
+    return {};
+}
+
+Findings judgeSuspension(const MatchState& state) {
+    const Phase phase = phaseOf(state);
+    if (phase == Phase::Suspended)
+        return {refused(FindingKind::MatchIsSuspended)};
+    return phase == Phase::MatchWon ? Findings{refused(FindingKind::MatchAlreadyWon)} : Findings{};
+}
+
+Findings judgeResumption(const MatchState& state, const Resumed& resumed) {
+    if (phaseOf(state) != Phase::Suspended)
+        return {refused(FindingKind::NotSuspended)};
+    const bool again = resumed.goOn == GoOn::SetAgain && state.set().started;
+    if (again && state.rulebook().resumedElsewhere == Resumption::GoesOn)
+        return {unlawful(FindingKind::SetNotPlayedAgain, "resumed-elsewhere")};
+    return {};
+}
+
+} // namespace setfolio

@@ -1,0 +1,129 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "core/rules/sanctionjudge.h"
+
+#include "core/match/consequences.h"
+#include "core/rules/eligibility.h"
+#include "core/rules/makefinding.h"
+
+#include <algorithm>
+
+namespace setfolio {
+namespace {
+
+/// The number of the set a sanction given now counts in: after the end of a set that of the next.
+int presentSet(const MatchState& state) {
+    return state.set().number + (phaseOf(state) == Phase::SetWon ? 1 : 0);
+}
+
+bool isRemembered(const MatchState& state, const SanctionGiven& given, Scope scope) {
+    return scope == Scope::Match || given.set == presentSet(state);
+}
+
+/// The highest sanction that someone has had, as far as it is remembered.
+std::optional<SanctionLevel> lastOf(const MatchState& state, Team team, const Member& who) {
+    std::optional<SanctionLevel> highest;
+    for (const SanctionGiven& given : state.sanctions) {
+        const auto* level = std::get_if<SanctionLevel>(&given.level);
+        if (level && given.team == team && given.who == who &&
+            isRemembered(state, given, state.rulebook().conductScope))
+            highest = std::max(highest.value_or(*level), *level);
+    }
+    return highest;
+}
+
+bool isTeamWarned(const MatchState& state, Team team) {
+    return state.rulebook().conductWarnedOnce == WarnedOnce::Team &&
+           std::ranges::any_of(state.sanctions, [&](const SanctionGiven& given) {
+               const auto* level = std::get_if<SanctionLevel>(&given.level);
+               return level && given.team == team && *level == SanctionLevel::Warning &&
+                      isRemembered(state, given, state.rulebook().conductScope);
+           });
+}
+
+Finding about(FindingKind kind, const char* setting, const Sanction& sanction, std::optional<SanctionLevel> level) {
+    Finding finding = unlawful(kind, setting, sanction.team);
+    finding.who = sanction.who;
+    if (const auto* number = std::get_if<ShirtNumber>(&sanction.who))
+        finding.number = *number;
+    if (level)
+        finding.level = *level;
+    return finding;
+}
+
+/// Against the rung, given what the person and the team have had.
+std::optional<Finding> againstRung(const MatchState& state, const Sanction& sanction) {
+    const std::optional<CardStep> next = nextCardOf(state, sanction.team, sanction.who);
+    if (!next || sanction.level >= next->level)
+        return std::nullopt;
+    const std::optional<SanctionLevel> last = lastOf(state, sanction.team, sanction.who);
+    if (state.rulebook().conductStepsUp && last && sanction.level <= *last)
+        return about(FindingKind::SanctionNotHigher, "conduct-steps-up", sanction, next->level);
+    return about(FindingKind::TeamWarnedAlready, "conduct-warned-once", sanction, next->level);
+}
+
+} // namespace
+
+Findings judgeSanction(const MatchState& state, const Sanction& sanction) {
+    Findings findings;
+    if (const auto* number = std::get_if<ShirtNumber>(&sanction.who)) {
+        if (!number->isValid())
+            return {refused(FindingKind::NumberImpossible, sanction.team, *number)};
+        if (!isOfTeam(state, sanction.team, *number))
+            findings.push_back(unlawful(FindingKind::SanctionedStranger, "roster-numbers", sanction.team, *number));
+    }
+    const std::vector<CardStep>& ladder = state.rulebook().conductLadder;
+    if (std::ranges::find(ladder, sanction.level, &CardStep::level) == ladder.end())
+        findings.push_back(about(FindingKind::LevelNotOnLadder, "conduct-ladder", sanction, sanction.level));
+    const std::optional<SanctionLevel> out = sentOffBy(state, sanction.team, sanction.who);
+    if (out && sanction.level <= *out)
+        findings.push_back(about(FindingKind::SentOffAlready, "conduct-ladder", sanction, *out));
+    else
+        append(findings, againstRung(state, sanction));
+    return findings;
+}
+
+Findings judgeDelay(const MatchState& state, const DelaySanction& sanction) {
+    const DelayLevel next = nextDelayOf(state, sanction.team);
+    if (sanction.level == next)
+        return {};
+    Finding finding = unlawful(FindingKind::DelayNotNext, "delay-ladder", sanction.team);
+    finding.level = next;
+    return {finding};
+}
+
+Findings judgeImproperRequest(const MatchState& state, const ImproperRequest& request) {
+    const bool before = std::ranges::find(state.improperRequests, request.team, &ImproperRequestMade::team) !=
+                        state.improperRequests.end();
+    if (state.rulebook().improperRequest == ImproperRequestRule::RecordedFirst && !before)
+        return {};
+    Finding finding = unlawful(FindingKind::ImproperRequestIsDelay, "improper-request", request.team);
+    finding.level = nextDelayOf(state, request.team);
+    return {finding};
+}
+
+std::optional<CardStep> nextCardOf(const MatchState& state, Team team, const Member& who) {
+    const std::optional<SanctionLevel> last = state.rulebook().conductStepsUp ? lastOf(state, team, who) : std::nullopt;
+    const bool teamWarned = isTeamWarned(state, team);
+    for (const CardStep& step : state.rulebook().conductLadder) {
+        const bool isHigher = !last || step.level > *last;
+        const bool isSpent = teamWarned && step.level == SanctionLevel::Warning;
+        if (isHigher && !isSpent)
+            return step;
+    }
+    return std::nullopt;
+}
+
+DelayLevel nextDelayOf(const MatchState& state, Team team) {
+    const auto given = std::ranges::count_if(state.sanctions, [&](const SanctionGiven& sanction) {
+        return sanction.team == team && std::holds_alternative<DelayLevel>(sanction.level) &&
+               isRemembered(state, sanction, state.rulebook().delayScope);
+    });
+    const std::vector<CardStep>& ladder = state.rulebook().delayLadder;
+    if (ladder.empty())
+        return DelayLevel::Warning;
+    const auto rung = std::min(static_cast<std::size_t>(given), ladder.size() - 1);
+    return ladder[rung].level == SanctionLevel::Warning ? DelayLevel::Warning : DelayLevel::Penalty;
+}
+
+} // namespace setfolio

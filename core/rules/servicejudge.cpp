@@ -1,0 +1,188 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "core/rules/servicejudge.h"
+
+#include "core/match/consequences.h"
+#include "core/rules/eligibility.h"
+#include "core/rules/liberojudge.h"
+#include "core/rules/makefinding.h"
+#include "core/rules/momentjudge.h"
+#include "core/rules/taking.h"
+
+namespace setfolio {
+namespace {
+
+/// Who stands on court in a slot: the libero where she has come in.
+ShirtNumber standsIn(const TeamInSet& team, Slot slot) {
+    return team.libero && team.libero->slot == slot ? team.libero->libero : onCourt(team, slot);
+}
+
+Findings againstVacantServer(const SetState& set) {
+    const TeamInSet& team = set.teams[set.serving];
+    if (!isVacant(team, team.nextServer) || liberoAtServe(set))
+        return {};
+    Finding vacant = unlawful(FindingKind::VacantServer, "fewer-than-six", set.serving);
+    vacant.slot = team.nextServer;
+    return {vacant};
+}
+
+/// Against those on court when a serve is contacted.
+Findings againstSix(const MatchState& state, Team team) {
+    Findings findings;
+    const TeamInSet& own = state.set().teams[team];
+    for (const Slot slot : allSlots)
+        if (const auto level = sentOffBy(state, team, standsIn(own, slot))) {
+            Finding out = unlawful(FindingKind::SentOffOnCourt, "conduct-ladder", team, standsIn(own, slot));
+            out.level = *level;
+            findings.push_back(out);
+        }
+    if (own.libero && positionOf(state.set(), team, own.libero->slot).isFrontRow()) {
+        Finding front = unlawful(FindingKind::LiberoInFrontRow, "libero-back-row", team, own.libero->libero);
+        front.slot = own.libero->slot;
+        findings.push_back(front);
+    }
+    return findings;
+}
+
+/// A libero who serves because she stands in the slot that has the serve.
+Findings againstLiberoOnCourt(const MatchState& state) {
+    const TeamInSet& team = state.set().teams[state.set().serving];
+    const bool servesInRecord = team.libero && team.libero->slot == team.nextServer && !team.liberoServing;
+    return servesInRecord ? againstLiberoAtServe(state, team.libero->libero) : Findings{};
+}
+
+Findings againstServe(const MatchState& state) {
+    Findings findings = againstVacantServer(state.set());
+    for (const Team team : bothTeams)
+        append(findings, againstSix(state, team));
+    append(findings, againstLiberoOnCourt(state));
+    return findings;
+}
+
+} // namespace
+
+Findings judgeContact(const MatchState& state) {
+    Findings findings = momentToServe(state);
+    return findings.empty() ? againstServe(state) : findings;
+}
+
+Findings judgeNoServe(const MatchState& state) {
+    return momentToServe(state);
+}
+
+Findings judgeRally(const MatchState& state) {
+    Findings findings = momentInPlay(state);
+    if (!findings.empty())
+        return findings;
+    if (!state.set().contacted)
+        append(findings, againstServe(state));
+    const std::optional<ShirtNumber> seen = state.set().seen;
+    if (!seen || *seen == serverOf(state.set()))
+        return findings;
+    Finding unruled = unlawful(FindingKind::WrongServerUnruled, "wrong-server-point", state.set().serving, *seen);
+    unruled.lawful = serverOf(state.set());
+    findings.push_back(unruled);
+    return findings;
+}
+
+Findings judgeReplay(const MatchState& state, const Replay& replay) {
+    Findings findings = momentInPlay(state);
+    if (!findings.empty() || replay.again == Again::Replay)
+        return findings;
+    const Team serving = state.set().serving;
+    const int count = state.set().teams[serving].reServes + 1;
+    const int limit = state.rulebook().reServesPerTerm;
+    if (count > limit)
+        findings.push_back(beyondLimit(FindingKind::ReServeLimit, "re-serves-per-term", serving, count, limit));
+    return findings;
+}
+
+Findings judgeServerSeen(const MatchState& state, const ServerSeen& seen) {
+    Findings findings = momentInPlay(state);
+    if (findings.empty() && !seen.number.isValid())
+        findings.push_back(refused(FindingKind::NumberImpossible, state.set().serving, seen.number));
+    return findings;
+}
+
+Findings judgeLiberoServe(const MatchState& state, const LiberoServe& serve) {
+    Findings findings = momentInPlay(state);
+    if (!findings.empty())
+        return findings;
+    const TeamInSet& team = state.set().teams[serve.team];
+    if (state.set().serving != serve.team)
+        return {refused(FindingKind::NotServing, serve.team, serve.libero)};
+    if (serve.serving == LiberoServing::Ends)
+        return team.liberoServing ? findings : Findings{refused(FindingKind::LiberoNotServing, serve.team)};
+    if (!isLibero(team, serve.libero))
+        findings.push_back(unlawful(FindingKind::ServerIsNotLibero, "libero-serve", serve.team, serve.libero));
+    append(findings, keptOut(state, serve.team, serve.libero));
+    // Where her replacements are recorded she serves in the place she has taken.
+    if (team.libero && team.libero->slot != team.nextServer) {
+        Finding elsewhere = unlawful(FindingKind::LiberoAlreadyOnCourt, "maximum-liberos", serve.team, serve.libero);
+        elsewhere.lawful = team.libero->libero;
+        findings.push_back(elsewhere);
+    }
+    append(findings, againstLiberoAtServe(state, serve.libero));
+    return findings;
+}
+
+namespace {
+
+/// Who should have served when the team last had the serve.
+ShirtNumber rightServer(const SetState& set, Team team) {
+    return set.serving == team ? serverOf(set) : standsIn(set.teams[team], slotLastAtServe(set, team));
+}
+
+/// Points of more than the present term, where no others may be taken back.
+std::optional<Finding> againstTooMuch(const MatchState& state, const WrongServer& ruling) {
+    const TermPoints term = pointsOfTerm(state.set(), ruling.team);
+    if (pointsFrom(state.set(), ruling.team, *ruling.takenBackFrom) <= term.count)
+        return std::nullopt;
+    Finding tooMuch = unlawful(FindingKind::TakenBackTooMuch, "wrong-server-points", ruling.team);
+    tooMuch.count = static_cast<int>(term.first.value);
+    return tooMuch;
+}
+
+Findings againstTakingBack(const MatchState& state, const WrongServer& ruling) {
+    if (pointsFrom(state.set(), ruling.team, *ruling.takenBackFrom) == 0) {
+        Finding none = refused(FindingKind::NoSuchPoint, ruling.team);
+        none.count = static_cast<int>(ruling.takenBackFrom->value);
+        return {none};
+    }
+    Findings findings;
+    switch (state.rulebook().wrongServerPoints) {
+    case TakenBack::NoPoints:
+        findings.push_back(unlawful(FindingKind::PointsStand, "wrong-server-points", ruling.team));
+        break;
+    case TakenBack::PresentTerm:
+        append(findings, againstTooMuch(state, ruling));
+        break;
+    case TakenBack::SinceFault:
+        break;
+    }
+    if (!mayStillTakeBack(state, ruling.team))
+        findings.push_back(unlawful(FindingKind::TakenBackTooLate, "wrong-server-until", ruling.team));
+    return findings;
+}
+
+} // namespace
+
+Findings judgeWrongServer(const MatchState& state, const WrongServer& ruling) {
+    Findings findings = phaseOf(state) == Phase::SetWon ? Findings{} : momentInPlay(state);
+    if (!findings.empty())
+        return findings;
+    if (!ruling.served.isValid())
+        return {refused(FindingKind::NumberImpossible, ruling.team, ruling.served)};
+    const SetState& set = state.set();
+    if (set.teams[ruling.team].termsBegun == 0)
+        return {refused(FindingKind::NeverServed, ruling.team, ruling.served)};
+    if (set.serving == ruling.team && !set.termServed && !ruling.takenBackFrom)
+        findings.push_back(unlawful(FindingKind::NotServedYet, "wrong-server-notice", ruling.team, ruling.served));
+    if (ruling.served == rightServer(set, ruling.team))
+        findings.push_back(unlawful(FindingKind::ServedRightly, "rotation-order", ruling.team, ruling.served));
+    if (ruling.takenBackFrom)
+        append(findings, againstTakingBack(state, ruling));
+    return findings;
+}
+
+} // namespace setfolio

@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// What is to be said against the entries of a rally, and against the ruling on a wrong server.
+#pragma once
+
+#include "core/match/state.h"
+#include "core/rules/finding.h"
+
+namespace setfolio {
+
+[[nodiscard]] Findings judgeContact(const MatchState& state);
+[[nodiscard]] Findings judgeNoServe(const MatchState& state);
+[[nodiscard]] Findings judgeRally(const MatchState& state);
+[[nodiscard]] Findings judgeReplay(const MatchState& state, const Replay& replay);
+[[nodiscard]] Findings judgeServerSeen(const MatchState& state, const ServerSeen& seen);
+[[nodiscard]] Findings judgeLiberoServe(const MatchState& state, const LiberoServe& serve);
+[[nodiscard]] Findings judgeWrongServer(const MatchState& state, const WrongServer& ruling);
+
+} // namespace setfolio

@@ -1,0 +1,97 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "core/rules/substitutionjudge.h"
+
+#include "core/match/consequences.h"
+#include "core/rules/eligibility.h"
+#include "core/rules/makefinding.h"
+#include "core/rules/momentjudge.h"
+#include "core/rules/substitutes.h"
+
+namespace setfolio {
+namespace {
+
+bool isSecondRequest(const MatchState& state, Team team) {
+    const SetState& set = state.set();
+    return state.rulebook().secondRequest != SecondRequest::Allowed && set.teams[team].requested &&
+           set.requesting != team;
+}
+
+/// Against the request that a substitution belongs to.
+Findings againstRequest(const MatchState& state, Team team) {
+    Findings findings = againstRequestBeforeRepeat(state, team);
+    if (!state.set().started && !state.rulebook().substitutionBeforeStart)
+        findings.push_back(unlawful(FindingKind::SubstitutionBeforeStart, "substitution-before-start", team));
+    if (state.set().teams[team].barred && state.rulebook().substitutionBarredByDelay)
+        findings.push_back(unlawful(FindingKind::SubstitutionBarred, "substitution-barred-by-delay", team));
+    else if (isSecondRequest(state, team))
+        findings.push_back(unlawful(FindingKind::SecondRequest, "second-request", team));
+    return findings;
+}
+
+/// While a libero stands in her place the player is not on court to be substituted: she, and nobody else, comes in for
+/// the libero.
+std::optional<Finding> againstOffForLibero(const MatchState& state, const Pair& pair) {
+    const std::optional<LiberoOnCourt>& libero = state.set().teams[pair.team].libero;
+    if (!libero || libero->slot != pair.slot)
+        return std::nullopt;
+    Finding finding = unlawful(FindingKind::OutOffForLibero, "libero-replaced-by", pair.team, pair.out);
+    finding.lawful = libero->libero;
+    return finding;
+}
+
+Findings judgeRegular(const MatchState& state, const Pair& pair) {
+    Findings findings;
+    if (!sentOffBy(state, pair.team, pair.out)) { // else it is forced on the team, and she cannot come back first
+        append(findings, againstRequest(state, pair.team));
+        append(findings, againstOffForLibero(state, pair));
+    }
+    append(findings, againstRegular(state, pair));
+    return findings;
+}
+
+} // namespace
+
+Findings judgeSubstitution(const MatchState& state, const Substitution& substitution) {
+    Findings findings = momentToChangeSix(state, substitution.team);
+    if (!findings.empty())
+        return findings;
+    for (const ShirtNumber number : {substitution.in, substitution.out})
+        if (!number.isValid())
+            return {refused(FindingKind::NumberImpossible, substitution.team, number)};
+    const std::optional<Slot> slot = slotToLeave(state.set().teams[substitution.team], substitution.out);
+    if (!slot)
+        return {refused(FindingKind::NotOnCourt, substitution.team, substitution.out)};
+    const Pair pair{substitution.team, substitution.in, substitution.out, *slot};
+    return substitution.kind == SubstitutionKind::Regular ? judgeRegular(state, pair) : againstExceptional(state, pair);
+}
+
+Findings judgePlaceVacated(const MatchState& state, const PlaceVacated& vacated) {
+    Findings findings = momentToChangeSix(state, vacated.team);
+    if (!findings.empty())
+        return findings;
+    if (!slotOnCourt(state.set().teams[vacated.team], vacated.out))
+        return {refused(FindingKind::NotOnCourt, vacated.team, vacated.out)};
+    if (state.rulebook().fewerThanSix == FewerThanSix::Incomplete)
+        findings.push_back(unlawful(FindingKind::FewerThanSixNotAllowed, "fewer-than-six", vacated.team, vacated.out));
+    std::vector<ShirtNumber> left = regularSubstitutes(state, vacated.team, vacated.out);
+    if (left.empty())
+        left = exceptionalSubstitutes(state, vacated.team, vacated.out);
+    if (left.empty())
+        return findings;
+    Finding finding = unlawful(FindingKind::SubstituteLeft, "fewer-than-six", vacated.team, vacated.out);
+    finding.lawful = left.front();
+    findings.push_back(finding);
+    return findings;
+}
+
+Findings againstRequestBeforeRepeat(const MatchState& state, Team team) {
+    const std::optional<Again>& again = state.set().again;
+    if (again == Again::Replay && !state.rulebook().requestsInReplay)
+        return {unlawful(FindingKind::RequestBeforeRepeat, "requests-in-replay", team)};
+    if (again == Again::ReServe && !state.rulebook().requestsInReServe)
+        return {unlawful(FindingKind::RequestBeforeRepeat, "requests-in-re-serve", team)};
+    return {};
+}
+
+} // namespace setfolio

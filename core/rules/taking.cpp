@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "core/rules/taking.h"
+
+#include <algorithm>
+
+namespace setfolio {
+
+TermPoints pointsOfTerm(const SetState& set, Team team) {
+    TermPoints points;
+    for (const Point& point : set.points) {
+        if (point.team != team || point.serving != team || point.term != set.teams[team].termsBegun)
+            continue;
+        if (points.count++ == 0)
+            points.first = point.entry;
+    }
+    return points;
+}
+
+int pointsFrom(const SetState& set, Team team, EntryNumber first) {
+    const auto fault = std::ranges::find_if(
+        set.points, [&](const Point& point) { return point.team == team && point.entry == first; });
+    return static_cast<int>(
+        std::count_if(fault, set.points.end(), [team](const Point& point) { return point.team == team; }));
+}
+
+bool mayStillTakeBack(const MatchState& state, Team team) {
+    switch (state.rulebook().wrongServerUntil) {
+    case TakenBackUntil::NextServeContact:
+        return state.set().serving == team || !state.set().termServed;
+    case TakenBackUntil::WheneverEstablished:
+        return true;
+    }
+    Q_UNREACHABLE();
+}
+
+Slot slotLastAtServe(const SetState& set, Team team) {
+    const Slot next = set.teams[team].nextServer;
+    return set.serving == team || set.teams[team].termsBegun == 0 ? next : Slot((next.value + 4) % 6 + 1);
+}
+
+} // namespace setfolio

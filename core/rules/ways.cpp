@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "core/rules/ways.h"
+
+#include "core/rules/judge.h"
+#include "core/rules/sanctionjudge.h"
+#include "core/rules/substitutes.h"
+#include "core/rules/taking.h"
+
+namespace setfolio {
+
+std::vector<ShirtNumber> mayComeIn(const MatchState& state, Team team, ShirtNumber out) {
+    return state.sets.empty() ? std::vector<ShirtNumber>() : regularSubstitutes(state, team, out);
+}
+
+std::vector<ShirtNumber> mayGoOut(const MatchState& state, Team team, ShirtNumber in) {
+    std::vector<ShirtNumber> numbers;
+    if (state.sets.empty() || !in.isValid())
+        return numbers;
+    const TeamInSet& own = state.set().teams[team];
+    for (const Slot slot : allSlots) {
+        const ShirtNumber out = isVacant(own, slot) ? vacatedBy(own, slot) : onCourt(own, slot);
+        if (out.isValid() && againstRegular(state, {team, in, out, slot}).empty())
+            numbers.push_back(out);
+    }
+    return numbers;
+}
+
+std::vector<ShirtNumber> mayComeInExceptionally(const MatchState& state, Team team, ShirtNumber out) {
+    return state.sets.empty() ? std::vector<ShirtNumber>() : exceptionalSubstitutes(state, team, out);
+}
+
+std::optional<CardStep> nextCard(const MatchState& state, Team team, const Member& who) {
+    return state.opened ? nextCardOf(state, team, who) : std::nullopt;
+}
+
+DelayLevel nextDelay(const MatchState& state, Team team) {
+    return state.opened ? nextDelayOf(state, team) : DelayLevel::Warning;
+}
+
+std::optional<ServerDue> mustServe(const MatchState& state) {
+    const Phase phase = phaseOf(state);
+    const bool isAwaited = phase == Phase::BeforeSet || phase == Phase::ReadyToServe || phase == Phase::Rally;
+    if (!isAwaited || !state.set().servesFirst || !state.set().teams[state.set().serving].lineUp)
+        return std::nullopt;
+    const SetState& set = state.set();
+    return ServerDue{set.serving, set.teams[set.serving].nextServer, serverOf(set)};
+}
+
+std::optional<PointsToTakeBack> pointsToTakeBack(const MatchState& state, Team team) {
+    if (state.sets.empty() || state.rulebook().wrongServerPoints == TakenBack::NoPoints ||
+        !mayStillTakeBack(state, team))
+        return std::nullopt;
+    const TermPoints term = pointsOfTerm(state.set(), team);
+    return term.count == 0 ? std::nullopt : std::optional(PointsToTakeBack{term.first, term.count});
+}
+
+std::vector<Entry> liberoMoves(const MatchState& state, Team team) {
+    std::vector<Entry> moves;
+    if (state.sets.empty())
+        return moves;
+    const auto offer = [&](const Entry& move) {
+        if (judge(state, move).empty())
+            moves.push_back(move);
+    };
+    const TeamInSet& own = state.set().teams[team];
+    if (own.libero)
+        offer(LiberoOut{team, own.libero->libero});
+    for (const ShirtNumber libero : liberosOf(own)) {
+        if (own.libero)
+            offer(LiberoExchange{team, libero, own.libero->libero});
+        for (const Slot slot : allSlots)
+            offer(LiberoIn{team, libero, onCourt(own, slot)});
+    }
+    return moves;
+}
+
+} // namespace setfolio

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+
+/// The lawful ways: what may be recorded next without a finding, for whoever asks before the judge has to speak.
+#pragma once
+
+#include "core/match/state.h"
+
+#include <optional>
+#include <vector>
+
+namespace setfolio {
+
+// Substitutions. Whether the team may ask now is the judge's to say; these say for whom.
+
+/// Who may come in for a number on court, or into the place it left vacant; of the roster, in its order, or of those
+/// that have played where there is none.
+[[nodiscard]] std::vector<ShirtNumber> mayComeIn(const MatchState& state, Team team, ShirtNumber out);
+/// For whom a number may come in, slot by slot.
+[[nodiscard]] std::vector<ShirtNumber> mayGoOut(const MatchState& state, Team team, ShirtNumber in);
+/// Who may come in by an exceptional substitution; nobody while someone may come in by a regular one.
+[[nodiscard]] std::vector<ShirtNumber> mayComeInExceptionally(const MatchState& state, Team team, ShirtNumber out);
+
+// Sanctions.
+
+/// The lowest sanction that someone's next misconduct brings; none when nothing is left above what she has had.
+[[nodiscard]] std::optional<CardStep> nextCard(const MatchState& state, Team team, const Member& who);
+/// The sanction that a team's next delay brings.
+[[nodiscard]] DelayLevel nextDelay(const MatchState& state, Team team);
+
+// The serve.
+
+/// Who must serve next, or serves now.
+struct ServerDue {
+    Team team = Team::Home;
+    Slot slot;
+    ShirtNumber number; ///< invalid: the place is vacant, and the rally is lost
+    bool operator==(const ServerDue&) const = default;
+};
+/// None while no serve is awaited or played, and before it is known who serves first.
+[[nodiscard]] std::optional<ServerDue> mustServe(const MatchState& state);
+
+/// The points that a ruling on a wrong server of the team would take back when the fault began with its present term of
+/// service, or with its last while the opponents serve: what to put into WrongServer::takenBackFrom, and how many
+/// points that is. None when the rulebook takes none back, or no more.
+struct PointsToTakeBack {
+    EntryNumber from;
+    int count = 0;
+    bool operator==(const PointsToTakeBack&) const = default;
+};
+[[nodiscard]] std::optional<PointsToTakeBack> pointsToTakeBack(const MatchState& state, Team team);
+
+// The libero.
+
+/// Every replacement of a libero that is lawful now: LiberoIn, LiberoOut and LiberoExchange entries.
+[[nodiscard]] std::vector<Entry> liberoMoves(const MatchState& state, Team team);
+
+} // namespace setfolio

@@ -1,0 +1,155 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "tests/core/rules/caseplay.h"
+
+using namespace setfolio;
+using namespace setfolio::testing;
+using namespace setfolio::testing::families;
+
+namespace {
+
+/// Two sets each, and the deciding set begun; home serves.
+const std::string decidingSet = "win h; win h; win v; win v; ";
+
+} // namespace
+
+class TestMatchCases : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void tossesSidesAndCaptains_data();
+    void tossesSidesAndCaptains() { checkFindings(); }
+    void matchesThatEndOtherwise_data();
+    void matchesThatEndOtherwise() { checkFindings(); }
+    void scoresOfThem_data();
+    void scoresOfThem() { checkScore(); }
+    void resultsOfForfeitsAreAsPublished();
+    void aTeamThatCannotBeginLosesByDefault();
+    void sidesBetweenSetsAreTheRulebooks();
+    void aPenaltyPointOutsideASetIsNotRefused();
+    void aRosterStandsOnceTheMatchHasBegun();
+};
+
+// clang-format off
+void TestMatchCases::tossesSidesAndCaptains_data() {
+    addCaseColumns();
+    caseRow(in, "end h; v toss v",                                 "",                        "FIVB Rules 2025-2028, 12.1.2, 18.2.1");
+    caseRow(in, "end h; h toss v",                                 "first-serve-alternates",  "FIVB Rules 2025-2028, 12.1.2");
+    caseRow(cw, "end h; h toss v",                                 "first-serve-alternates",  "NCAA Women's Volleyball 2012 and 2013 Rules, 13.1.2");
+    caseRow(hs, "end h; h toss v",                                 "first-serve-alternates",  "from memory");
+    caseRow(in, "end h; v toss h",                                 "sides-not-as-ruled",      "FIVB Rules 2025-2028, 18.2.1");
+    caseRow(in, "win h; win h; win v; end v; h toss h",            "",                        "FIVB Rules 2025-2028, 7.1, 18.2.1: a new toss");
+    caseRow(in, "win h; win h; win v; end v; v toss h",            "",                        "FIVB Rules 2025-2028, 7.1: a new toss");
+    caseRow(in, decidingSet + times(7, "rally h; ") + "sides",     "sides-change-early",      "FIVB Rules 2025-2028, 18.2.2");
+    caseRow(in, decidingSet + times(8, "rally h; ") + "sides",     "",                        "FIVB Rules 2025-2028, 18.2.2");
+    caseRow(in, decidingSet + times(8, "rally v; ") + "sides",     "",                        "FIVB Rules 2025-2028, 18.2.2: the leading team");
+    caseRow(in, decidingSet + times(10, "rally h; ") + "sides",    "",                        "FIVB Rules 2025-2028, 18.2.2: as soon as it is noticed");
+    caseRow(in, decidingSet + times(8, "rally h; ") + "sides; sides", "sides-changed-already", "FIVB Rules 2025-2028, 18.2.2");
+    caseRow(cw, decidingSet + times(8, "rally h; ") + "sides",     "",                        "NCAA News of March 2002; NCAA and PAVO interpretations of August 2002, 1");
+    caseRow(cl, decidingSet + times(8, "rally h; ") + "sides",     "",                        "USA Volleyball, Scorer tips and reminders 2014, 11c");
+    caseRow(hs, decidingSet + times(8, "rally h; ") + "sides",     "no-sides-change",         "from memory: none");
+    caseRow(in, "rally hhv; sides",                                "",                        "from memory: missed between the sets");
+    caseRow(in, "h captain 3",                                     "",                        "from memory: on court");
+    caseRow(in, "h captain 7",                                     "captain-not-on-court",    "from memory: on court");
+    caseRow(in, "h captain 20",                                    "captain-not-in-team",     "from memory: of the team");
+    caseRow(in, "h captain 9",                                     "",                        "FIVB Rules 2025-2028, 5: a libero may be");
+    caseRow(cw, "h captain 9",                                     "",                        "NCAA Women's Volleyball 2012 and 2013 Rules, 12.1.1: a libero may be");
+}
+
+void TestMatchCases::matchesThatEndOtherwise_data() {
+    addCaseColumns();
+    caseRow(in, "h default match",                                 "",                        "FIVB Rules 2025-2028, 6.4.1: refuses to play");
+    caseRow(in, "h default set",                                   "default-is-of-match",     "FIVB Rules 2025-2028, 6.4.1");
+    caseRow(in, "rally hhv; h incomplete set",                     "",                        "FIVB Rules 2025-2028, 6.4.3");
+    caseRow(in, "rally hhv; h incomplete match",                   "",                        "FIVB Rules 2025-2028, 6.4.3");
+    caseRow(in, times(25, "rally h; ") + "h incomplete set",       "set-already-won",         "sense");
+    caseRow(in, "h default match; v default match",                "match-already-won",       "sense");
+    caseRow(in, "rally hhs; suspend",                              "",                        "FIVB Rules 2025-2028, 17.3");
+    caseRow(in, "rally hh; suspend; rally h",                      "match-is-suspended",      "sense");
+    caseRow(in, "rally hh; suspend; resume stood",                 "",                        "FIVB Rules 2025-2028, 17.3: the same court");
+    caseRow(in, "rally hh; suspend; resume again",                 "",                        "FIVB Rules 2025-2028, 17.3: another court");
+    caseRow(hs, "rally hh; suspend; resume stood",                 "",                        "from memory: from the point of suspension");
+    caseRow(hs, "rally hh; suspend; resume again",                 "set-not-played-again",    "from memory: from the point of suspension");
+    caseRow(in, "resume stood",                                    "not-suspended",           "sense");
+}
+
+void TestMatchCases::scoresOfThem_data() {
+    addCaseColumns();
+    caseRow(in, "rally hhhvv; h incomplete set",                   "3:25",      "FIVB Rules 2025-2028, 6.4.3");
+    caseRow(in, times(24, "rally hv; ") + "h incomplete set",      "24:26",     "FIVB Rules 2025-2028, 6.4.3, 6.2");
+    caseRow(hs, times(24, "rally hv; ") + "h incomplete set",      "24:26",     "from memory: enough to win by two");
+    caseRow(in, "rally hhv; suspend; resume stood",                "2:1 v 2",   "FIVB Rules 2025-2028, 17.3: the same score");
+    caseRow(in, "rally hhv; suspend; resume again; start",         "0:0 h 1",   "FIVB Rules 2025-2028, 17.3: the set anew");
+    caseRow(in, "rally hhs; suspend; resume stood",                "2:0 h 1",   "FIVB Rules 2025-2028, 17.3, 17.2: the open rally is played over");
+    caseRow(in, decidingSet + times(8, "rally h; ") + "sides",     "8:0 h 1",   "FIVB Rules 2025-2028, 18.2.2: the same positions");
+    caseRow(in, decidingSet + times(10, "rally h; ") + "sides",    "10:0 h 1",  "FIVB Rules 2025-2028, 18.2.2: the score stands");
+}
+// clang-format on
+
+void TestMatchCases::resultsOfForfeitsAreAsPublished() {
+    // FIVB Rules 2025-2028, 6.4.1, 6.4.2: 0-3, each set 0-25
+    const CasePlay byDefault(QString::fromLatin1(in), QStringLiteral("win h; rally hh; h default match"));
+    QCOMPARE(setsWon(byDefault.state()), (PerTeam<int>{0, 3}));
+    QCOMPARE(setScores(byDefault.state()), (std::vector<PerTeam<int>>{{0, 25}, {0, 25}, {0, 25}}));
+    // FIVB Rules 2025-2028, 6.4.3: it keeps its points and sets
+    const CasePlay incomplete(QString::fromLatin1(in), QStringLiteral("win h; rally hh; h incomplete match"));
+    QCOMPARE(setsWon(incomplete.state()), (PerTeam<int>{1, 3}));
+    QCOMPARE(setScores(incomplete.state()), (std::vector<PerTeam<int>>{{25, 0}, {2, 25}, {0, 25}, {0, 25}}));
+}
+
+void TestMatchCases::aTeamThatCannotBeginLosesByDefault() {
+    // FIVB Rules 2025-2028, 6.4.2
+    MatchBuilder match;
+    match.open(5, publishedRulebook(QString::fromLatin1(in)).value());
+    QVERIFY(match.judge(Forfeit{Team::Home, ForfeitKind::Default, Scope::Match, {}}).empty());
+    const Findings findings = match.judge(Forfeit{Team::Home, ForfeitKind::Incomplete, Scope::Match, {}});
+    QCOMPARE(findings.size(), std::size_t(1));
+    QCOMPARE(findings[0].kind, FindingKind::IncompleteBeforePlay);
+}
+
+void TestMatchCases::sidesBetweenSetsAreTheRulebooks() {
+    // FIVB Rules 2025-2028, 18.2.1, and leagues that let the teams stay: who stands left in sets 2 and 3
+    const auto leftOf = [](SideChange change) {
+        Rulebook rulebook = highSchool();
+        rulebook.changeSides = change;
+        MatchBuilder match;
+        match.open(5, rulebook).toss(Team::Home, Team::Home);
+        for (int set = 0; set < 2; ++set)
+            match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6})
+                .lineUp(Team::Visitors, {1, 2, 3, 4, 5, 6})
+                .start()
+                .play(QByteArray(25, set == 0 ? 'h' : 'v').constData())
+                .add(SetEnded{});
+        const MatchState state = match.state();
+        return std::pair(state.sets[1].left.value(), state.sets[2].left.value());
+    };
+    QCOMPARE(leftOf(SideChange::EachSet), std::pair(Team::Visitors, Team::Home));
+    QCOMPARE(leftOf(SideChange::EachSetButDeciding), std::pair(Team::Visitors, Team::Home));
+    QCOMPARE(leftOf(SideChange::AfterSecondSet), std::pair(Team::Home, Team::Visitors));
+    QCOMPARE(leftOf(SideChange::NoChange), std::pair(Team::Home, Team::Home));
+}
+
+void TestMatchCases::aPenaltyPointOutsideASetIsNotRefused() {
+    // NFHS Comments on the Rules 2020-21: a late change of the roster costs the first rally of the set
+    MatchBuilder match;
+    match.open();
+    QVERIFY(match.judge(PenaltyPoint{Team::Visitors, {}}).empty());
+    match.started().play("s");
+    QVERIFY(isRefused(match.judge(PenaltyPoint{Team::Visitors, {}})));
+}
+
+void TestMatchCases::aRosterStandsOnceTheMatchHasBegun() {
+    const auto judged = [](const char* rulebook, int number, const char* name) {
+        const CasePlay play(QString::fromLatin1(rulebook), {});
+        Roster roster = play.state().rosters.home;
+        roster.players.front() = {ShirtNumber(number), QString::fromLatin1(name), false, false};
+        const Findings findings = play.match().judge(roster);
+        return findings.empty() ? QString() : exportWord(findings[0].kind);
+    };
+    QCOMPARE(judged(in, 31, ""), QStringLiteral("roster-settled")); // FIVB Rules 2025-2028, 5.2.2
+    QCOMPARE(judged(in, 1, "Tamsin Orrell"), QString());            // FIVB Rules 2025-2028, 5.2.2: the same number
+    QCOMPARE(judged(hs, 31, ""), QString()); // NFHS Comments on the Rules 2020-21: legal, with a loss of rally
+}
+
+QTEST_APPLESS_MAIN(TestMatchCases)
+#include "tst_matchcases.moc"

@@ -48,7 +48,7 @@ void TestEnter::theListOfTheDemoGivesTheDemo() {
     const Folder folder;
     const Ran ran = folder.run({u"enter"_s, demoList(), u"--to"_s, u"a.setfolio"_s});
     QCOMPARE(ran.err, QString());
-    QCOMPARE(ran.out, u"a.setfolio: written. Entries: 361.\n"_s);
+    QCOMPARE(ran.out, u"a.setfolio: written. Entries: 380.\n"_s);
     QCOMPARE(ran.code, 0);
     QCOMPARE(folder.names(), QStringList{u"a.setfolio"_s});
     const auto entered = readLedgerFile(folder.path(u"a.setfolio"_s));

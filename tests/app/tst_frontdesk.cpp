@@ -135,7 +135,7 @@ void TestFrontDesk::aMatchIsOpenedInAWindowOfItsOwn() {
     FrontDesk desk(SheetFonts::load().value(), stoppedClock());
     QVERIFY(desk.open(path));
     QCOMPARE(tables().size(), std::size_t(1));
-    QCOMPARE(tables().front()->file().ledger().entries().size(), std::size_t(361));
+    QCOMPARE(tables().front()->file().ledger().entries().size(), std::size_t(380));
 }
 
 void TestFrontDesk::aMatchThatIsOpenAlreadyIsNotOpenedTwice() {

@@ -121,7 +121,7 @@ void TestPrint::ifOneFileCannotBeReadNothingIsPrinted() {
 
 void TestPrint::aTornTailIsSaidAndLeftOut() {
     const Folder folder;
-    put(folder.path(u"a.setfolio"_s), contentOf(demoMatch()) + R"({"seq":362,"ti)");
+    put(folder.path(u"a.setfolio"_s), contentOf(demoMatch()) + R"({"seq":381,"ti)");
     const Ran ran = folder.run({u"print"_s, u"a.setfolio"_s, u"--to"_s, u"a.pdf"_s});
     QVERIFY2(ran.err.startsWith(u"setfolio: Line 362 of a.setfolio was cut short"_s), qPrintable(ran.err));
     QCOMPARE(ran.code, 0);

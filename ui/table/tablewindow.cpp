@@ -15,7 +15,6 @@
 #include "ui/table/tableactions.h"
 #include "ui/table/timeoutcard.h"
 #include "ui/table/topbar.h"
-#include "ui/wording/barwords.h"
 #include "ui/wording/errorwords.h"
 #include "ui/wording/tablewords.h"
 
@@ -35,6 +34,11 @@ namespace {
 
 constexpr QSize drawnFor(1366, 768); ///< the window's size at scale 1
 constexpr int ticksEvery = 200;      ///< milliseconds
+
+/// Said in two words beside the rest.
+bool isShort(const Notice& notice) {
+    return notice.kind == NoticeKind::SetPoint || notice.kind == NoticeKind::MatchPoint;
+}
 
 } // namespace
 
@@ -209,14 +213,12 @@ void TableWindow::showStrip() {
     StripView strip;
     strip.quiet = matchLine(state);
     strip.refused = m_refused;
-    if (const std::optional<QString> seen = serverSeenNotice(state))
-        strip.told += *seen;
     const Recorded* newest = m_recorder->newest();
     if (newest) {
         if (const auto* substitution = std::get_if<Substitution>(&newest->entry))
             strip.told += substitutionRecorded(*substitution, state);
         for (const Notice& notice : noticesFor(state, newest->entry))
-            (isToBeTold(notice) ? strip.told : strip.points) += sentence(notice, state);
+            (isShort(notice) ? strip.points : strip.told) += sentence(notice, state);
     }
     m_deck->strip().setView(strip);
 }

@@ -108,11 +108,6 @@ QString serverSeenMeans(const MatchState& state, ShirtNumber seen) {
     return fill(pattern, {codeOf(state, set.serving), number(seen), number(serverOf(set))});
 }
 
-std::optional<QString> serverSeenNotice(const MatchState& state) {
-    const SetState& set = state.set();
-    return set.seen && *set.seen != serverOf(set) ? std::optional(serverSeenMeans(state, *set.seen)) : std::nullopt;
-}
-
 QString wrongServerMeans(const MatchState& state, const WrongServer& ruling, int points) {
     const bool serves = state.set().serving == ruling.team && !state.set().winner;
     QString words = serves ? fill(Table::tr("Point and serve to %1"), {codeOf(state, opponentsOf(ruling.team))})

@@ -8,8 +8,6 @@
 
 #include <QString>
 
-#include <optional>
-
 namespace setfolio {
 
 /// With a capital at its beginning.
@@ -34,8 +32,6 @@ namespace setfolio {
 
 /// What to do about a wrong number at the line, before or after the contact.
 [[nodiscard]] QString serverSeenMeans(const MatchState& state, ShirtNumber seen);
-/// Likewise of the number that is noted; none where the right one stands there.
-[[nodiscard]] std::optional<QString> serverSeenNotice(const MatchState& state);
 /// What a ruling will do that takes back `points`.
 [[nodiscard]] QString wrongServerMeans(const MatchState& state, const WrongServer& ruling, int points);
 

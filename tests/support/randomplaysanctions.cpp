@@ -12,7 +12,7 @@ std::optional<SanctionLevel> RandomPlay::nextCard(Team team, const Member& who) 
     bool warned = false;
     for (const CardHad& card : its(team).cards) {
         const bool gone = card.level == SanctionLevel::Disqualification ||
-                          (card.level == SanctionLevel::Expulsion && card.set == m_model.countsIn());
+                          (card.level == SanctionLevel::Expulsion && card.set >= m_model.set);
         if (card.who == who && gone)
             return std::nullopt;
         if (rules.conductScope == Scope::Set && card.set != m_model.countsIn())

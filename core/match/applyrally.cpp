@@ -44,12 +44,12 @@ void Applier::operator()(const ServerSeen& seen) {
 }
 
 void Applier::operator()(const WrongServer& ruling) {
-    if (!inPlay() && phaseOf(m_state) != Phase::SetWon)
+    if ((!inPlay() && phaseOf(m_state) != Phase::SetWon) || set().forfeit)
         return;
     if (ruling.takenBackFrom)
         takeBack(ruling.team, *ruling.takenBackFrom);
     decide();
-    if (set().serving == ruling.team)
+    if (set().serving == ruling.team && !set().winner)
         award(opponentsOf(ruling.team), PointBy::OpponentsServe);
 }
 

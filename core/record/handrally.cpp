@@ -81,7 +81,8 @@ void Hand::crossContact() {
 }
 
 void Hand::operator()(const WrongServer& ruling) {
-    if ((!inPlay() && before.phase != Phase::SetWon) || serving() != ruling.team)
+    const bool reopens = before.phase == Phase::SetWon && ruling.takenBackFrom;
+    if ((!inPlay() && !reopens) || serving() != ruling.team)
         return;
     if (!struck())
         crossContact();

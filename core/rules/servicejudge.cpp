@@ -165,6 +165,11 @@ Findings againstTakingBack(const MatchState& state, const WrongServer& ruling) {
     return findings;
 }
 
+/// A set that is won goes on only when points that won it are taken back; one that was forfeited does not.
+bool changesDecidedSet(const SetState& set, const WrongServer& ruling) {
+    return set.forfeit || (set.winner && !ruling.takenBackFrom && set.serving == ruling.team);
+}
+
 } // namespace
 
 Findings judgeWrongServer(const MatchState& state, const WrongServer& ruling) {
@@ -174,6 +179,8 @@ Findings judgeWrongServer(const MatchState& state, const WrongServer& ruling) {
     if (!ruling.served.isValid())
         return {refused(FindingKind::NumberImpossible, ruling.team, ruling.served)};
     const SetState& set = state.set();
+    if (changesDecidedSet(set, ruling))
+        return {refused(FindingKind::SetAlreadyWon)};
     if (set.teams[ruling.team].termsBegun == 0)
         return {refused(FindingKind::NeverServed, ruling.team, ruling.served)};
     if (set.serving == ruling.team && !set.termServed && !ruling.takenBackFrom)

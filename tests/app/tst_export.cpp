@@ -106,7 +106,7 @@ void TestExport::aTornTailIsSaidAndLeftOut() {
     const Folder folder;
     put(folder.path(u"a.setfolio"_s), contentOf(demoMatch()) + R"({"seq":381,"ti)");
     const Ran ran = folder.run({u"export"_s, u"a.setfolio"_s, u"--as"_s, u"json"_s});
-    QVERIFY2(ran.err.startsWith(u"setfolio: Line 362 of a.setfolio was cut short"_s), qPrintable(ran.err));
+    QVERIFY2(ran.err.startsWith(u"setfolio: Line 381 of a.setfolio was cut short"_s), qPrintable(ran.err));
     QCOMPARE(ran.out, folder.run(exportDemo).out);
     QCOMPARE(ran.code, 0);
 }

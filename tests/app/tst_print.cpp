@@ -123,7 +123,7 @@ void TestPrint::aTornTailIsSaidAndLeftOut() {
     const Folder folder;
     put(folder.path(u"a.setfolio"_s), contentOf(demoMatch()) + R"({"seq":381,"ti)");
     const Ran ran = folder.run({u"print"_s, u"a.setfolio"_s, u"--to"_s, u"a.pdf"_s});
-    QVERIFY2(ran.err.startsWith(u"setfolio: Line 362 of a.setfolio was cut short"_s), qPrintable(ran.err));
+    QVERIFY2(ran.err.startsWith(u"setfolio: Line 381 of a.setfolio was cut short"_s), qPrintable(ran.err));
     QCOMPARE(ran.code, 0);
     QCOMPARE(folder.run({u"print"_s, demoMatch(), u"--to"_s, u"b.pdf"_s}).code, 0);
     QCOMPARE(contentOf(folder.path(u"a.pdf"_s)), contentOf(folder.path(u"b.pdf"_s)));

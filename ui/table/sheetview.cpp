@@ -34,9 +34,11 @@ constexpr double bandHeight = 134;
 constexpr double rung = 4.9;
 constexpr int rungsInBand = 25; ///< beyond this the band follows the score
 
+/// The sheet of a set; of one that was cancelled and played again, the newer.
 const SetRecord* recordOf(const MatchRecord& record, int set) {
-    const auto found = std::ranges::find(record.sets, set, &SetRecord::number);
-    return found == record.sets.end() ? nullptr : &*found;
+    const auto found = std::find_if(record.sets.rbegin(), record.sets.rend(),
+                                    [set](const SetRecord& sheet) { return sheet.number == set; });
+    return found == record.sets.rend() ? nullptr : &*found;
 }
 
 } // namespace

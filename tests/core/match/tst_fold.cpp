@@ -220,6 +220,32 @@ private Q_SLOTS:
         QCOMPARE(match.state().set().serving, Team::Visitors);
     }
 
+    // FIVB Official Volleyball Rules 2025-2028, 7.7.1.1: without a point taken back a set that is won stays as it is.
+    void aRulingThatTakesNothingBackLeavesAWonSetAlone() {
+        MatchBuilder match;
+        match.started().play("hhhhhhhhhhhhhhhhhhhhhhhhh");
+        const EntryNumber winning = match.last();
+        const Entry nothing = WrongServer{Team::Home, ShirtNumber(6), std::nullopt};
+        QVERIFY(isRefused(match.judge(nothing)));
+        const MatchState before = match.state();
+        QCOMPARE(apply(before, {EntryNumber(99), {}, nothing, {}, {}}).set(), before.set());
+        match.add(WrongServer{Team::Home, ShirtNumber(6), winning});
+        QCOMPARE(match.state().set().teams.home.points, 24);
+        QCOMPARE(match.state().set().teams.visitors.points, 1);
+        QCOMPARE(phaseOf(match.state()), Phase::ReadyToServe);
+    }
+
+    void aForfeitedSetIsNotTakenBack() {
+        MatchBuilder match;
+        match.started().play("hh");
+        const EntryNumber second = match.last();
+        match.add(Forfeit{Team::Visitors, ForfeitKind::Incomplete, Scope::Set, {}});
+        const Entry ruling = WrongServer{Team::Home, ShirtNumber(6), second};
+        QVERIFY(isRefused(match.judge(ruling)));
+        const MatchState before = match.state();
+        QCOMPARE(apply(before, {EntryNumber(99), {}, ruling, {}, {}}).set(), before.set());
+    }
+
     void anEntryPutInBeforeAnotherStandsThere() {
         MatchBuilder match;
         match.started().play("hv");

@@ -84,7 +84,10 @@ void TestTableForms::playIsSuspendedAndGoesOn() {
 }
 
 void TestTableForms::aSuspendedSetIsPlayedAgain() {
-    OpenTable table(withBench().play("hh").add(Suspended{}));
+    MatchBuilder match;
+    match.open(5, publishedRulebook(QStringLiteral("international")).value()).toss(Team::Home);
+    match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start();
+    OpenTable table(match.play("hh").add(Suspended{}));
     table.click("nextStep");
     table.click("formFirst1");
     QTest::mouseClick(bar(table).findChild<QAbstractButton*>(QStringLiteral("barRecord")), Qt::LeftButton);

@@ -44,12 +44,13 @@ void Applier::operator()(const ServerSeen& seen) {
 }
 
 void Applier::operator()(const WrongServer& ruling) {
-    if ((!inPlay() && phaseOf(m_state) != Phase::SetWon) || set().forfeit)
+    const bool reopens = phaseOf(m_state) == Phase::SetWon && ruling.takenBackFrom && !set().forfeit;
+    if (!inPlay() && !reopens)
         return;
     if (ruling.takenBackFrom)
         takeBack(ruling.team, *ruling.takenBackFrom);
     decide();
-    if (set().serving == ruling.team && !set().winner)
+    if (set().serving == ruling.team)
         award(opponentsOf(ruling.team), PointBy::OpponentsServe);
 }
 

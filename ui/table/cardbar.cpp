@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/cardbar.h"
 
+#include "core/rules/ways.h"
 #include "ui/table/bench.h"
-#include "ui/table/nextsanction.h"
 #include "ui/table/numberfield.h"
 #include "ui/table/picks.h"
 #include "ui/wording/barwords.h"
@@ -21,6 +21,12 @@ using namespace Qt::Literals::StringLiterals;
 namespace setfolio {
 
 namespace {
+
+/// Whether a request that delays nothing is only written down.
+bool improperRequestIsFirst(const MatchState& state, Team team) {
+    return state.rulebook().improperRequest == ImproperRequestRule::RecordedFirst &&
+           std::ranges::find(state.improperRequests, team, &ImproperRequestMade::team) == state.improperRequests.end();
+}
 
 struct Table {
     Q_DECLARE_TR_FUNCTIONS(Table)
@@ -145,7 +151,7 @@ void CardBar::offerLevels() {
 
 void CardBar::propose() {
     if (what() == What::Delay) {
-        m_level->choose(nextDelayLevel(state(), m_team) == DelayLevel::Penalty ? 1 : 0);
+        m_level->choose(nextDelay(state(), m_team) == DelayLevel::Penalty ? 1 : 0);
         return;
     }
     if (!who()) {
@@ -153,8 +159,9 @@ void CardBar::propose() {
         return;
     }
     const std::vector<CardStep>& ladder = state().rulebook().conductLadder;
-    const auto rung = std::ranges::find(ladder, nextConductLevel(state(), m_team, *who()), &CardStep::level);
-    m_level->choose(static_cast<int>(rung - ladder.begin()));
+    const std::optional<CardStep> next = nextCard(state(), m_team, *who());
+    const auto rung = next ? std::ranges::find(ladder, next->level, &CardStep::level) : ladder.end();
+    m_level->choose(std::min(static_cast<int>(rung - ladder.begin()), static_cast<int>(ladder.size()) - 1));
 }
 
 std::optional<Entry> CardBar::drafted() const {

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
+#include "core/rules/ways.h"
 #include "tests/ui/dialogs/hands.h"
 #include "tests/ui/table/opentable.h"
 #include "ui/table/cardbar.h"
-#include "ui/table/nextsanction.h"
 
 #include <QLineEdit>
 
@@ -143,20 +143,20 @@ void TestCardBar::bothSidesHaveTheirKey() {
 void TestCardBar::aTeamIsWarnedButOnceWhereTheRulebookSaysSo() {
     // Source: FIVB Official Volleyball Rules 2025-2028, diagram 9a: minor misconduct, any member of the team.
     const MatchState warned = international().add(Sanction{Team::Home, three, SanctionLevel::Warning, {}}).state();
-    QCOMPARE(nextConductLevel(warned, Team::Home, coach), SanctionLevel::Penalty);
-    QCOMPARE(nextConductLevel(warned, Team::Visitors, coach), SanctionLevel::Warning);
+    QCOMPARE(nextCard(warned, Team::Home, coach)->level, SanctionLevel::Penalty);
+    QCOMPARE(nextCard(warned, Team::Visitors, coach)->level, SanctionLevel::Warning);
     const MatchState school =
         MatchBuilder().started().add(Sanction{Team::Home, three, SanctionLevel::Warning, {}}).state();
-    QCOMPARE(nextConductLevel(school, Team::Home, coach), SanctionLevel::Warning);
+    QCOMPARE(nextCard(school, Team::Home, coach)->level, SanctionLevel::Warning);
 }
 
 void TestCardBar::aSecondDelayIsAPenalty() {
     MatchBuilder match;
     match.started();
-    QCOMPARE(nextDelayLevel(match.state(), Team::Home), DelayLevel::Warning);
+    QCOMPARE(nextDelay(match.state(), Team::Home), DelayLevel::Warning);
     match.add(DelaySanction{Team::Home, DelayLevel::Warning, {}});
-    QCOMPARE(nextDelayLevel(match.state(), Team::Home), DelayLevel::Penalty);
-    QCOMPARE(nextDelayLevel(match.state(), Team::Visitors), DelayLevel::Warning);
+    QCOMPARE(nextDelay(match.state(), Team::Home), DelayLevel::Penalty);
+    QCOMPARE(nextDelay(match.state(), Team::Visitors), DelayLevel::Warning);
 }
 
 QTEST_MAIN(TestCardBar)

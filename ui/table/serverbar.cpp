@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/serverbar.h"
 
+#include "core/rules/taking.h"
 #include "ui/table/bench.h"
 #include "ui/table/numberfield.h"
 #include "ui/table/picks.h"
@@ -30,20 +31,6 @@ constexpr int ruled = 1;
 /// Whether the serve has just gone over, so that the term before it may be in question.
 bool hasJustGoneOver(const SetState& set) {
     return !set.points.empty() && set.points.back().by == PointBy::OpponentsServe && !set.contacted;
-}
-
-/// The points a team has won in its present term of service, or in the one that has just ended.
-int pointsOfTerm(const SetState& set, Team team) {
-    int count = 0;
-    bool ended = set.serving != team;
-    for (const Point& point : set.points | std::views::reverse) {
-        if (point.team == team && point.by != PointBy::OpponentsServe)
-            ++count;
-        else if (!ended)
-            break;
-        ended = false;
-    }
-    return count;
 }
 
 } // namespace
@@ -117,12 +104,11 @@ ShirtNumber ServerBar::expected() const {
     const SetState& set = state().set();
     if (team() == set.serving)
         return serverOf(set);
-    const int next = set.teams[team()].nextServer.value;
-    return onCourt(set.teams[team()], Slot((next + 4) % 6 + 1));
+    return onCourt(set.teams[team()], slotLastAtServe(set, team()));
 }
 
 void ServerBar::offerPoints() {
-    const int most = pointsOfTerm(state().set(), team());
+    const int most = pointsOfTerm(state().set(), team()).count;
     std::vector<OfferedNumber> counts;
     for (int count = 0; count <= std::min(most, 5); ++count)
         counts.push_back({ShirtNumber(count), {}});

@@ -69,8 +69,8 @@ tl::expected<List, Stopped> readList(const QString& path) {
 /// The judge at the table: takes entries in order, and knows what they add up to.
 class Table {
 public:
-    [[nodiscard]] Findings judged(const RecordMembers& members) const {
-        return judgeNext(m_entries, m_state, members.entry, members.placed);
+    [[nodiscard]] Findings judged(const RecordMembers& members, const QDateTime& time) const {
+        return judgeNext(m_entries, m_state, members.entry, members.placed, time);
     }
     void take(Recorded recorded) {
         const bool looksBack = recorded.placed || std::holds_alternative<Strike>(recorded.entry);
@@ -89,12 +89,13 @@ tl::expected<Table, Stopped> recordAll(const List& list, const QDateTime& now) {
     Table table;
     for (std::size_t index = 0; index < list.entries.size(); ++index) {
         const RecordMembers& members = list.entries[index];
-        for (const Finding& finding : table.judged(members)) {
+        const QDateTime time = members.time.value_or(now);
+        for (const Finding& finding : table.judged(members, time)) {
             if (finding.gravity == Gravity::Refused)
                 return stopped(ExitCode::Damaged, list.path, list.lines[index], sentence(finding, table.state()));
         }
         const EntryNumber number(static_cast<std::uint32_t>(index + 1));
-        table.take({number, members.time.value_or(now), members.entry, members.overruled, members.placed});
+        table.take({number, time, members.entry, members.overruled, members.placed});
     }
     return table;
 }

@@ -113,8 +113,7 @@ tl::expected<Recorded, LedgerError> checkedRecord(RecordMembers&& record, const 
         return fault(Code::BrokenLine, number, u"time"_s);
     if (const auto* strike = std::get_if<Strike>(&record.entry); strike && strike->target >= number)
         return fault(Code::BrokenLine, number, u"entry"_s);
-    if (const auto* ruling = std::get_if<WrongServer>(&record.entry);
-        ruling && ruling->takenBackFrom.value_or(EntryNumber()) >= number)
+    if (const auto taken = takenBackBy(record.entry); taken && taken->first >= number)
         return fault(Code::BrokenLine, number, u"taken-back-from"_s);
     if (record.placed && record.placed->target >= number)
         return fault(Code::BrokenLine, number, u"placed"_s);

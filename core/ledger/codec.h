@@ -42,6 +42,7 @@ SETFOLIO_CODEC(Replay, "replay");
 SETFOLIO_CODEC(NoServe, "no-serve");
 SETFOLIO_CODEC(ServerSeen, "server-seen");
 SETFOLIO_CODEC(WrongServer, "wrong-server");
+SETFOLIO_CODEC(IllegalPlayer, "illegal-player");
 
 SETFOLIO_CODEC(Substitution, "substitution");
 SETFOLIO_CODEC(PlaceVacated, "place-vacated");
@@ -55,6 +56,7 @@ SETFOLIO_CODEC(LiberoIn, "libero-in");
 SETFOLIO_CODEC(LiberoOut, "libero-out");
 SETFOLIO_CODEC(LiberoExchange, "libero-exchange");
 SETFOLIO_CODEC(LiberoRedesignated, "libero-redesignated");
+SETFOLIO_CODEC(LateReplacement, "late-replacement");
 
 SETFOLIO_CODEC(Sanction, "sanction");
 SETFOLIO_CODEC(DelaySanction, "delay-sanction");

@@ -42,6 +42,19 @@ inline constexpr auto entryWords<Again> = std::to_array<EntryWord<Again>>(
     {{Again::Replay, QLatin1StringView("replay")}, {Again::ReServe, QLatin1StringView("re-serve")}});
 
 template <>
+inline constexpr auto entryWords<ReplayCause> =
+    std::to_array<EntryWord<ReplayCause>>({{ReplayCause::Injury, QLatin1StringView("injury")},
+                                           {ReplayCause::Interference, QLatin1StringView("interference")},
+                                           {ReplayCause::DoubleFault, QLatin1StringView("double-fault")},
+                                           {ReplayCause::Whistle, QLatin1StringView("whistle")},
+                                           {ReplayCause::EarlyServe, QLatin1StringView("early-serve")}});
+
+template <>
+inline constexpr auto entryWords<IllegalBy> = std::to_array<EntryWord<IllegalBy>>(
+    {{IllegalBy::Substitution, QLatin1StringView("substitution")},
+     {IllegalBy::LiberoReplacement, QLatin1StringView("libero-replacement")}});
+
+template <>
 inline constexpr auto entryWords<LiberoServing> = std::to_array<EntryWord<LiberoServing>>(
     {{LiberoServing::Begins, QLatin1StringView("begins")}, {LiberoServing::Ends, QLatin1StringView("ends")}});
 

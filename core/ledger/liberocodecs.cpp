@@ -59,4 +59,12 @@ void Codec<LiberoRedesignated>::write(const LiberoRedesignated& redesignated, Me
     writer.text("reason"_L1, redesignated.reason);
 }
 
+LateReplacement Codec<LateReplacement>::read(MemberReader& reader) {
+    return {reader.word<Team>("team"_L1)};
+}
+
+void Codec<LateReplacement>::write(const LateReplacement& late, MemberWriter& writer) {
+    writer.word("team"_L1, late.team);
+}
+
 } // namespace setfolio

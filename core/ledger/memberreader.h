@@ -51,6 +51,18 @@ public:
         return known.value_or(T{});
     }
 
+    /// One of the words of T, or nothing when absent.
+    template <typename T>
+    [[nodiscard]] std::optional<T> wordIfAny(QLatin1StringView key) {
+        const MemberValue value = take(key);
+        if (value.isUndefined() || !expect(key, value, QJsonValue::String))
+            return std::nullopt;
+        const auto known = valueOfEntryWord<T>(value.toString());
+        if (!known)
+            report(EntryJsonError::Code::OutOfRange, key);
+        return known;
+    }
+
     /// An object, read by `read(MemberReader&)`, which must take all its members.
     template <typename Read>
     auto object(QLatin1StringView key, Read read) {

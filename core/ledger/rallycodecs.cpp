@@ -21,11 +21,13 @@ void Codec<RallyWon>::write(const RallyWon& rally, MemberWriter& writer) {
 }
 
 Replay Codec<Replay>::read(MemberReader& reader) {
-    return {reader.word<Again>("again"_L1, Again::Replay)};
+    return {reader.word<Again>("again"_L1, Again::Replay), reader.wordIfAny<ReplayCause>("cause"_L1)};
 }
 
 void Codec<Replay>::write(const Replay& replay, MemberWriter& writer) {
     writer.wordUnless(Again::Replay, "again"_L1, replay.again);
+    if (replay.cause)
+        writer.word("cause"_L1, *replay.cause);
 }
 
 NoServe Codec<NoServe>::read(MemberReader&) {
@@ -49,6 +51,19 @@ WrongServer Codec<WrongServer>::read(MemberReader& reader) {
 void Codec<WrongServer>::write(const WrongServer& ruling, MemberWriter& writer) {
     writer.word("team"_L1, ruling.team);
     writer.shirt("served"_L1, ruling.served);
+    if (ruling.takenBackFrom)
+        writer.entry("taken-back-from"_L1, *ruling.takenBackFrom);
+}
+
+IllegalPlayer Codec<IllegalPlayer>::read(MemberReader& reader) {
+    return {reader.word<Team>("team"_L1), reader.shirt("number"_L1),
+            reader.word<IllegalBy>("by"_L1, IllegalBy::Substitution), reader.entryIfAny("taken-back-from"_L1)};
+}
+
+void Codec<IllegalPlayer>::write(const IllegalPlayer& ruling, MemberWriter& writer) {
+    writer.word("team"_L1, ruling.team);
+    writer.shirt("number"_L1, ruling.number);
+    writer.wordUnless(IllegalBy::Substitution, "by"_L1, ruling.by);
     if (ruling.takenBackFrom)
         writer.entry("taken-back-from"_L1, *ruling.takenBackFrom);
 }

@@ -14,7 +14,8 @@ public:
     Applier(MatchState& state, const Recorded& recorded)
         : m_state(state),
           m_number(recorded.number),
-          m_time(recorded.time) {}
+          m_time(recorded.time),
+          m_placed(recorded.placed.has_value()) {}
 
     // applymatch.cpp
     void operator()(const MatchOpened& opened);
@@ -39,6 +40,7 @@ public:
     void operator()(const NoServe&);
     void operator()(const ServerSeen& seen);
     void operator()(const WrongServer& ruling);
+    void operator()(const IllegalPlayer& ruling);
 
     // applydeadball.cpp
     void operator()(const Substitution& substitution);
@@ -59,6 +61,7 @@ public:
     void operator()(const LiberoOut& out);
     void operator()(const LiberoExchange& exchange);
     void operator()(const LiberoRedesignated& redesignated);
+    void operator()(const LateReplacement& late);
 
 private:
     [[nodiscard]] SetState& set() { return m_state.sets.back(); }
@@ -74,6 +77,9 @@ private:
     void award(Team team, PointBy by);
     void giveServeTo(Team team);
     void takeBack(Team team, EntryNumber first);
+    /// Whether a ruling means something here: in play, or where points that won the set are taken back.
+    [[nodiscard]] bool maySettle(std::optional<EntryNumber> takenBackFrom) const;
+    void settle(Team team, std::optional<EntryNumber> takenBackFrom);
     /// A point without a rally: now, or with the start of the set.
     void givePenaltyPoint(Team team);
     void give(SanctionGiven given, bool bringsPoint);
@@ -85,6 +91,7 @@ private:
     MatchState& m_state;
     EntryNumber m_number;
     QDateTime m_time;
+    bool m_placed; ///< a correction: its time is not that of the play
 };
 
 } // namespace setfolio

@@ -10,18 +10,15 @@ void Applier::operator()(const Substitution& substitution) {
     if (m_state.sets.empty())
         return;
     TeamInSet& team = set().teams[substitution.team];
-    for (const Slot slot : allSlots) {
-        const ShirtNumber leaves = isVacant(team, slot) ? vacatedBy(team, slot) : onCourt(team, slot);
-        if (!leaves.isValid() || leaves != substitution.out)
-            continue;
-        team.slots[slot.index()].push_back({substitution.in, m_number});
-        if (countsAsSubstitution(m_state.rulebook(), team.substitutions, substitution.kind))
-            ++team.substitutions;
-        if (substitution.kind == SubstitutionKind::Exceptional)
-            team.exceptionalOuts.push_back({substitution.out, m_number});
-        noteRequest(substitution);
+    const std::optional<Slot> slot = slotToLeave(team, substitution.out);
+    if (!slot)
         return;
-    }
+    team.slots[slot->index()].push_back({substitution.in, m_number});
+    if (countsAsSubstitution(m_state.rulebook(), team.substitutions, substitution.kind))
+        ++team.substitutions;
+    if (substitution.kind == SubstitutionKind::Exceptional)
+        team.exceptionalOuts.push_back({substitution.out, m_number});
+    noteRequest(substitution);
 }
 
 void Applier::noteRequest(const Substitution& substitution) {
@@ -29,6 +26,7 @@ void Applier::noteRequest(const Substitution& substitution) {
                         sentOffBy(m_state, substitution.team, substitution.out).has_value();
     if (forced)
         return;
+    set().requests.push_back({substitution.team, m_number, set().completed});
     set().requesting = substitution.team;
     set().teams[substitution.team].requested = true;
 }
@@ -37,11 +35,8 @@ void Applier::operator()(const PlaceVacated& vacated) {
     if (m_state.sets.empty())
         return;
     TeamInSet& team = set().teams[vacated.team];
-    for (const Slot slot : allSlots)
-        if (vacated.out.isValid() && onCourt(team, slot) == vacated.out) {
-            team.slots[slot.index()].push_back({ShirtNumber(), m_number});
-            return;
-        }
+    if (const auto slot = slotOnCourt(team, vacated.out))
+        team.slots[slot->index()].push_back({ShirtNumber(), m_number});
 }
 
 void Applier::operator()(const TimeOut& timeOut) {
@@ -50,6 +45,7 @@ void Applier::operator()(const TimeOut& timeOut) {
     const PerTeam<TeamInSet>& teams = set().teams;
     const TimeOutTaken taken{teams[timeOut.team].points, teams[opponentsOf(timeOut.team)].points, m_number};
     set().teams[timeOut.team].timeOuts.push_back(taken);
+    set().requests.push_back({timeOut.team, m_number, set().completed});
     set().requesting.reset();
     if (timeOutRenewsRequests(m_state.rulebook()))
         for (const Team team : bothTeams)

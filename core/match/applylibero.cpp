@@ -22,12 +22,11 @@ void Applier::moveLibero(TeamInSet& team, std::optional<LiberoOnCourt> libero) {
 }
 
 void Applier::operator()(const LiberoIn& in) {
-    if (m_state.sets.empty() || !in.replaced.isValid())
+    if (m_state.sets.empty())
         return;
     TeamInSet& team = set().teams[in.team];
-    for (const Slot slot : allSlots)
-        if (onCourt(team, slot) == in.replaced)
-            return moveLibero(team, LiberoOnCourt{in.libero, slot});
+    if (const auto slot = slotOnCourt(team, in.replaced))
+        moveLibero(team, LiberoOnCourt{in.libero, *slot});
 }
 
 void Applier::operator()(const LiberoOut& out) {
@@ -59,6 +58,11 @@ void Applier::operator()(const LiberoRedesignated& redesignated) {
         team.liberoMoved.reset(); // she could not go on, and another libero need not wait for a rally
         team.liberoServing.reset();
     }
+}
+
+void Applier::operator()(const LateReplacement& late) {
+    if (!m_state.sets.empty())
+        m_state.lateReplacements.push_back({late.team, set().number, m_number});
 }
 
 } // namespace setfolio

@@ -46,16 +46,21 @@ void Applier::operator()(const Forfeit& forfeit) {
     set().ended = keepsItsPoints && set().winner.has_value();
     m_state.forfeit = forfeit;
     m_state.suspended = false;
+    m_state.suspendedAt = {};
 }
 
 void Applier::operator()(const Suspended&) {
+    if (m_state.suspended)
+        return;
     m_state.suspended = m_state.opened && phaseOf(m_state) != Phase::MatchWon;
+    m_state.suspendedAt = m_state.suspended && !m_placed ? m_time : QDateTime();
 }
 
 void Applier::operator()(const Resumed& resumed) {
     if (!m_state.suspended)
         return;
     m_state.suspended = false;
+    m_state.suspendedAt = {};
     set().contacted = false;
     if (resumed.goOn == GoOn::AsItStood || !set().started)
         return;

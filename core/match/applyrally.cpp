@@ -28,7 +28,7 @@ void Applier::operator()(const Replay& replay) {
         return;
     set().contacted = false;
     set().seen.reset();
-    set().again = replay.again;
+    set().again = replay;
     if (replay.again == Again::ReServe)
         ++set().teams[set().serving].reServes;
 }
@@ -44,14 +44,32 @@ void Applier::operator()(const ServerSeen& seen) {
 }
 
 void Applier::operator()(const WrongServer& ruling) {
-    const bool reopens = phaseOf(m_state) == Phase::SetWon && ruling.takenBackFrom && !set().forfeit;
-    if (!inPlay() && !reopens)
+    if (!maySettle(ruling.takenBackFrom))
         return;
-    if (ruling.takenBackFrom)
-        takeBack(ruling.team, *ruling.takenBackFrom);
-    decide();
+    settle(ruling.team, ruling.takenBackFrom);
     if (set().serving == ruling.team)
         award(opponentsOf(ruling.team), PointBy::OpponentsServe);
+}
+
+void Applier::operator()(const IllegalPlayer& ruling) {
+    if (!maySettle(ruling.takenBackFrom))
+        return;
+    settle(ruling.team, ruling.takenBackFrom);
+    if (set().serving == ruling.team)
+        award(opponentsOf(ruling.team), PointBy::OpponentsServe);
+    else if (set().contacted)
+        award(opponentsOf(ruling.team), PointBy::OwnServe);
+}
+
+bool Applier::maySettle(std::optional<EntryNumber> takenBackFrom) const {
+    const bool reopens = phaseOf(m_state) == Phase::SetWon && takenBackFrom && !m_state.set().forfeit;
+    return inPlay() || reopens;
+}
+
+void Applier::settle(Team team, std::optional<EntryNumber> takenBackFrom) {
+    if (takenBackFrom)
+        takeBack(team, *takenBackFrom);
+    decide();
 }
 
 void Applier::serveMade() {
@@ -86,7 +104,7 @@ void Applier::award(Team team, PointBy by) {
         ++set().rallies;
     ++set().teams[team].points;
     const Team serving = set().serving;
-    set().points.push_back({team, by, m_number, serving, set().teams[serving].termsBegun});
+    set().points.push_back({team, by, m_number, serving, set().teams[serving].termsBegun, set().completed});
     if (team != set().serving)
         giveServeTo(team);
     decide();

@@ -76,7 +76,7 @@ void Applier::operator()(const SetEnded& ended) {
     set().endedAt = ended.at;
     set().endRecorded = m_time;
     const PerTeam<int> won = setsWon(m_state);
-    const int needed = m_state.opened->bestOf / 2 + 1;
+    const int needed = setsNeeded(*m_state.opened);
     if (won.home < needed && won.visitors < needed) {
         SetState next = nextSet(m_state, set());
         m_state.sets.push_back(std::move(next));

@@ -26,9 +26,9 @@ struct Strike {
 
 using Entry = std::variant<MatchOpened, Roster, Officials, MatchClosed, Forfeit, Suspended, Resumed, Toss, LineUp,
                            SetStarted, SetEnded, SidesChanged, ServeContacted, RallyWon, Replay, NoServe, ServerSeen,
-                           WrongServer, Substitution, PlaceVacated, TimeOut, LiberoServe, LiberoIn, LiberoOut,
-                           LiberoExchange, LiberoRedesignated, CaptainNamed, Sanction, DelaySanction, ImproperRequest,
-                           SheetCompared, PenaltyPoint, Remark, Strike>;
+                           WrongServer, IllegalPlayer, Substitution, PlaceVacated, TimeOut, LiberoServe, LiberoIn,
+                           LiberoOut, LiberoExchange, LiberoRedesignated, LateReplacement, CaptainNamed, Sanction,
+                           DelaySanction, ImproperRequest, SheetCompared, PenaltyPoint, Remark, Strike>;
 
 /// A correction that sets an entry at another place than the newest: put in before an earlier entry that stands, or in
 /// the place of one, which is struck by it. To strike this entry undoes both.
@@ -49,6 +49,14 @@ struct Recorded {
     std::optional<Placed> placed;     ///< none: it comes after all that stands
     bool operator==(const Recorded&) const = default;
 };
+
+/// The points that a ruling takes back: the team's from the one that this entry brought on.
+struct TakenBackPoints {
+    Team team = Team::Home;
+    EntryNumber first;
+};
+/// None when the entry takes none back, or is no ruling.
+[[nodiscard]] std::optional<TakenBackPoints> takenBackBy(const Entry& entry);
 
 /// Overloads for std::visit; a visit names every kind and has no default.
 template <typename... Ts>

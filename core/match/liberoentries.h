@@ -55,4 +55,12 @@ struct LiberoRedesignated {
     bool operator==(const LiberoRedesignated&) const = default;
 };
 
+/// A replacement of a libero between the whistle and the contact of the serve was let pass, and the team told of it:
+/// its next one will not be. The replacement is recorded by itself.
+/// Source: FIVB Official Volleyball Rules 2025-2028, 19.3.2.5 and 19.3.2.6.
+struct LateReplacement {
+    Team team = Team::Home;
+    bool operator==(const LateReplacement&) const = default;
+};
+
 } // namespace setfolio

@@ -37,11 +37,6 @@ Phase phaseOf(const MatchState& state) {
 
 namespace {
 
-/// The number of sets that wins the match.
-int setsNeeded(const MatchState& state) {
-    return state.opened->bestOf / 2 + 1;
-}
-
 /// The points of a set that `winner` wins against nobody.
 PerTeam<int> pointsAgainstNobody(const MatchState& state, int number, Team winner) {
     PerTeam<int> points;
@@ -50,6 +45,10 @@ PerTeam<int> pointsAgainstNobody(const MatchState& state, int number, Team winne
 }
 
 } // namespace
+
+int setsNeeded(const MatchOpened& opened) {
+    return opened.bestOf / 2 + 1;
+}
 
 PerTeam<int> setsWon(const MatchState& state) {
     PerTeam<int> won;
@@ -60,7 +59,7 @@ PerTeam<int> setsWon(const MatchState& state) {
         return won;
     if (state.forfeit->kind == ForfeitKind::Default)
         won[state.forfeit->by] = 0;
-    won[opponentsOf(state.forfeit->by)] = setsNeeded(state);
+    won[opponentsOf(state.forfeit->by)] = setsNeeded(*state.opened);
     return won;
 }
 
@@ -77,17 +76,25 @@ std::vector<PerTeam<int>> setScores(const MatchState& state) {
     if (!state.forfeit)
         return scores;
     const Team winner = opponentsOf(state.forfeit->by);
-    for (int given = won[winner]; given < setsNeeded(state); ++given)
+    for (int given = won[winner]; given < setsNeeded(*state.opened); ++given)
         scores.push_back(pointsAgainstNobody(state, static_cast<int>(scores.size()) + 1, winner));
     return scores;
 }
 
+bool isDecidingSet(const MatchOpened& opened, int number) {
+    return opened.bestOf > 1 && number == opened.bestOf;
+}
+
 bool isDecidingSet(const MatchState& state, int number) {
-    return state.opened->bestOf > 1 && number == state.opened->bestOf;
+    return isDecidingSet(*state.opened, number);
+}
+
+int pointsToWin(const MatchOpened& opened, int number) {
+    return isDecidingSet(opened, number) ? opened.rulebook.decidingSetPoints : opened.rulebook.setPoints;
 }
 
 int pointsToWin(const MatchState& state, int number) {
-    return isDecidingSet(state, number) ? state.rulebook().decidingSetPoints : state.rulebook().setPoints;
+    return pointsToWin(*state.opened, number);
 }
 
 std::optional<Team> winnerAt(const Rulebook& rulebook, int pointsToWin, const PerTeam<int>& points) {
@@ -117,6 +124,24 @@ ShirtNumber vacatedBy(const TeamInSet& team, Slot slot) {
     return isVacant(team, slot) && stood.size() > 1 ? stood[stood.size() - 2].number : ShirtNumber();
 }
 
+ShirtNumber toLeave(const TeamInSet& team, Slot slot) {
+    return isVacant(team, slot) ? vacatedBy(team, slot) : onCourt(team, slot);
+}
+
+std::optional<Slot> slotOnCourt(const TeamInSet& team, ShirtNumber number) {
+    const auto* slot =
+        std::ranges::find_if(allSlots, [&](Slot each) { return number.isValid() && onCourt(team, each) == number; });
+    return slot == allSlots.end() ? std::nullopt : std::optional(*slot);
+}
+
+std::optional<Slot> slotToLeave(const TeamInSet& team, ShirtNumber number) {
+    if (const auto slot = slotOnCourt(team, number))
+        return slot;
+    const auto* slot =
+        std::ranges::find_if(allSlots, [&](Slot each) { return number.isValid() && vacatedBy(team, each) == number; });
+    return slot == allSlots.end() ? std::nullopt : std::optional(*slot);
+}
+
 std::optional<Slot> slotOf(const TeamInSet& team, ShirtNumber number) {
     for (const Slot slot : allSlots)
         if (std::ranges::find(team.slots[slot.index()], number, &Standing::number) != team.slots[slot.index()].end())
@@ -133,6 +158,10 @@ CourtPosition positionOf(const SetState& set, Team team, Slot slot) {
 Slot slotAt(const SetState& set, Team team, CourtPosition position) {
     const int first = set.serving == team ? 0 : 1;
     return Slot((set.teams[team].nextServer.value - 1 + position.value - 1 - first + 6) % 6 + 1);
+}
+
+bool isAgain(const SetState& set, Again how) {
+    return set.again && set.again->again == how;
 }
 
 ShirtNumber serverOf(const SetState& set) {

@@ -39,6 +39,7 @@ struct Point {
     EntryNumber entry;
     Team serving = Team::Home; ///< who served when it came
     int term = 0;              ///< which term of that team it was, from 1; 0 for a point given for a forfeit
+    int completed = 0;         ///< rallies completed in the set, this one included
     bool operator==(const Point&) const = default;
 };
 
@@ -48,6 +49,14 @@ struct TimeOutTaken {
     int opponents = 0;
     EntryNumber entry;
     bool operator==(const TimeOutTaken&) const = default;
+};
+
+/// A time-out or a substitution that a team asked for and got.
+struct RequestGranted {
+    Team team = Team::Home;
+    EntryNumber entry;
+    int completed = 0; ///< rallies completed in the set before it
+    bool operator==(const RequestGranted&) const = default;
 };
 
 /// A number that has stood in a slot, and since which entry (the line-up's or the substitution's). An invalid number:
@@ -109,9 +118,10 @@ struct SetState {
     Team serving = Team::Home;                  ///< who serves next, or now; has a meaning once servesFirst is known
     bool contacted = false;                     ///< the serve of the present rally has been contacted
     bool termServed = false;                    ///< a serve has been contacted in the present term of service
-    std::optional<Again> again;                 ///< why the coming serve repeats one; none when it does not
+    std::optional<Replay> again;                ///< why the coming serve repeats one; none when it does not
     std::optional<ShirtNumber> seen;            ///< the number seen at the service line in the present rally
     std::optional<Team> requesting;             ///< whose substitution request is being granted, one after another
+    std::vector<RequestGranted> requests;       ///< all of the set, in order
     int rallies = 0;                            ///< rallies decided
     int completed = 0;                          ///< rallies completed, points for a sanction among them
     std::optional<PerTeam<int>> sidesChangedAt; ///< the score when the teams changed sides in the course of the set
@@ -143,6 +153,14 @@ struct ImproperRequestMade {
     bool operator==(const ImproperRequestMade&) const = default;
 };
 
+/// A late replacement of a libero that was let pass.
+struct LateReplacementMade {
+    Team team = Team::Home;
+    int set = 1;
+    EntryNumber entry;
+    bool operator==(const LateReplacementMade&) const = default;
+};
+
 struct MatchState {
     std::optional<MatchOpened> opened;
     PerTeam<Roster> rosters{{Team::Home, {}, {}}, {Team::Visitors, {}, {}}};
@@ -150,9 +168,11 @@ struct MatchState {
     std::vector<SetState> sets; ///< the last one is the present set; none before the match is opened
     std::vector<SanctionGiven> sanctions;
     std::vector<ImproperRequestMade> improperRequests;
+    std::vector<LateReplacementMade> lateReplacements;
     std::vector<Team> pointsDue;    ///< points for what was sanctioned before the set: they come with its start
     std::optional<Forfeit> forfeit; ///< of the match
     bool suspended = false;
+    QDateTime suspendedAt; ///< when that was recorded, UTC
     bool closed = false;
     EntryNumber last; ///< the newest entry that was folded in
     bool operator==(const MatchState&) const = default;
@@ -164,13 +184,17 @@ struct MatchState {
 // Questions to a state; each is O(1) or O(6).
 
 [[nodiscard]] Phase phaseOf(const MatchState& state);
+/// The number of sets that wins the match.
+[[nodiscard]] int setsNeeded(const MatchOpened& opened);
 /// Sets won so far; a set counts when it has been ended, or given to the opponents of a team that forfeits the match.
 [[nodiscard]] PerTeam<int> setsWon(const MatchState& state);
 /// The points of each set as the result of the match states them: sets played, and those given for a forfeit.
 [[nodiscard]] std::vector<PerTeam<int>> setScores(const MatchState& state);
 /// Whether set `number` is the last one possible.
+[[nodiscard]] bool isDecidingSet(const MatchOpened& opened, int number);
 [[nodiscard]] bool isDecidingSet(const MatchState& state, int number);
 /// Points needed to win set `number`, the margin apart.
+[[nodiscard]] int pointsToWin(const MatchOpened& opened, int number);
 [[nodiscard]] int pointsToWin(const MatchState& state, int number);
 /// The winner of a set that stands at this score, if the rulebook says it is won. Source: the rulebook's settings.
 [[nodiscard]] std::optional<Team> winnerAt(const Rulebook& rulebook, int pointsToWin, const PerTeam<int>& points);
@@ -182,11 +206,20 @@ struct MatchState {
 [[nodiscard]] bool isVacant(const TeamInSet& team, Slot slot);
 /// The number that left a vacant place; invalid if the place is taken.
 [[nodiscard]] ShirtNumber vacatedBy(const TeamInSet& team, Slot slot);
+/// The number that a substitution takes out of a slot: the one on court or, where the place is vacant, the one that
+/// left it. Invalid before the line-up.
+[[nodiscard]] ShirtNumber toLeave(const TeamInSet& team, Slot slot);
+/// The slot on whose place a number stands, or would stand if no libero did; none if it is not one of the six.
+[[nodiscard]] std::optional<Slot> slotOnCourt(const TeamInSet& team, ShirtNumber number);
+/// The slot from which a number is to go out: where it stands, or which it left vacant.
+[[nodiscard]] std::optional<Slot> slotToLeave(const TeamInSet& team, ShirtNumber number);
 /// The slot a number is bound to, because it stands or has stood there in this set.
 [[nodiscard]] std::optional<Slot> slotOf(const TeamInSet& team, ShirtNumber number);
 /// The number on court in a court position now.
 [[nodiscard]] CourtPosition positionOf(const SetState& set, Team team, Slot slot);
 [[nodiscard]] Slot slotAt(const SetState& set, Team team, CourtPosition position);
+/// Whether the coming serve repeats one in this way.
+[[nodiscard]] bool isAgain(const SetState& set, Again how);
 /// Who serves now or next: the libero where she serves in the slot player's place. Invalid where the place is vacant.
 [[nodiscard]] ShirtNumber serverOf(const SetState& set);
 /// The libero who serves now or next; none when it is a player of the six.

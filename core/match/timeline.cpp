@@ -5,7 +5,14 @@
 #include <algorithm>
 
 namespace setfolio {
+
 namespace {
+
+std::optional<TakenBackPoints> takenBackOf(const auto* ruling) {
+    if (!ruling || !ruling->takenBackFrom)
+        return std::nullopt;
+    return TakenBackPoints{ruling->team, *ruling->takenBackFrom};
+}
 
 const Strike* asStrike(const Recorded& recorded) {
     return std::get_if<Strike>(&recorded.entry);
@@ -111,6 +118,11 @@ private:
 };
 
 } // namespace
+
+std::optional<TakenBackPoints> takenBackBy(const Entry& entry) {
+    const auto taken = takenBackOf(std::get_if<WrongServer>(&entry));
+    return taken ? taken : takenBackOf(std::get_if<IllegalPlayer>(&entry));
+}
 
 std::vector<TimelineItem> timelineOf(std::span<const Recorded> entries) {
     return Sorter(entries).sorted();

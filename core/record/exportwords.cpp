@@ -114,6 +114,12 @@ constexpr std::array kindWords{
     KindWord{FindingKind::DefaultIsOfMatch,         "default-is-of-match"},
     KindWord{FindingKind::IncompleteBeforePlay,     "incomplete-before-play"},
     KindWord{FindingKind::SetNotPlayedAgain,        "set-not-played-again"},
+    KindWord{FindingKind::ResumedTooLate,           "resumed-too-late"},
+    KindWord{FindingKind::RequestsGoToo,            "requests-go-too"},
+    KindWord{FindingKind::PlayNotResumed,           "play-not-resumed"},
+    KindWord{FindingKind::LateReplacementIsDelay,   "late-replacement-is-delay"},
+    KindWord{FindingKind::LiberoForSentOff,         "libero-for-sent-off"},
+    KindWord{FindingKind::NoLiberoThisSet,          "no-libero-this-set"},
 };
 // clang-format on
 static_assert(nameEveryKind(kindWords));

@@ -26,6 +26,7 @@ struct Hand {
     void operator()(const NoServe&);
     void operator()(const ServerSeen&) {}
     void operator()(const WrongServer& ruling);
+    void operator()(const IllegalPlayer& ruling);
     void operator()(const Forfeit& forfeit);
 
     // handdeadball.cpp
@@ -43,6 +44,7 @@ struct Hand {
     // What leaves no mark: the slots say it, or a remark does.
     void operator()(const PlaceVacated&) {}
     void operator()(const LiberoRedesignated&) {}
+    void operator()(const LateReplacement&) {}
     void operator()(const CaptainNamed&) {}
     void operator()(const SheetCompared&) {}
     void operator()(const SidesChanged&) {}
@@ -58,8 +60,8 @@ struct Hand {
     void operator()(const Remark&) {}
     void operator()(const Strike&) {}
 
-    /// Crosses the team's points from that entry on; how many there were.
-    int takeBack(Team team, EntryNumber first);
+    /// Crosses the points that a ruling takes back; how many there were.
+    int takeBack(const TakenBackPoints& taken);
 
 private:
     // Where the pen stands.
@@ -77,11 +79,14 @@ private:
     Mark& add(Term& term, MarkShape shape, MarkContent content);
     void writeServe(MarkContent content); ///< fills the ring that stands empty for the serve, or draws one
     void writeLost(MarkShape shape);
+    void writeRally(Team winner);
     void openTerm(bool penalty);
     [[nodiscard]] int nextPlace() const; ///< of the next point in the running score
     void run(Team team, RunningMark mark, bool penalty, int round);
     void givePoint(Team team); ///< a point without a rally
     void writeSanction(SanctionLine line, bool bringsPoint);
+    /// Whether a ruling leaves a mark: in play, or where points that won the set are taken back.
+    [[nodiscard]] bool maySettle(std::optional<EntryNumber> takenBackFrom) const;
     void moveLibero(LiberoMove move, Team team);
     void crossPoint(Team team, EntryNumber entry);
     void crossContact(); ///< the ring drawn for a wrong server's contact

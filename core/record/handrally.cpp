@@ -29,7 +29,11 @@ void Hand::operator()(const ServeContacted&) {
 void Hand::operator()(const RallyWon& rally) {
     if (!inPlay())
         return;
-    if (rally.by != serving()) {
+    writeRally(rally.by);
+}
+
+void Hand::writeRally(Team winner) {
+    if (winner != serving()) {
         writeLost(MarkShape::Ring);
         openTerm(false);
         return;
@@ -50,15 +54,15 @@ void Hand::operator()(const NoServe&) {
     openTerm(false);
 }
 
-int Hand::takeBack(Team team, EntryNumber first) {
-    std::vector<RunningPoint>& running = record.teams[team].running;
+int Hand::takeBack(const TakenBackPoints& taken) {
+    std::vector<RunningPoint>& running = record.teams[taken.team].running;
     int count = 0;
-    for (auto point = std::ranges::find(running, first, &RunningPoint::entry); point != running.end(); ++point) {
+    for (auto point = std::ranges::find(running, taken.first, &RunningPoint::entry); point != running.end(); ++point) {
         if (point->takenBack)
             continue;
         point->takenBack = true;
         ++count;
-        crossPoint(team, point->entry);
+        crossPoint(taken.team, point->entry);
     }
     return count;
 }
@@ -81,13 +85,28 @@ void Hand::crossContact() {
 }
 
 void Hand::operator()(const WrongServer& ruling) {
-    const bool reopens = before.phase == Phase::SetWon && ruling.takenBackFrom;
-    if ((!inPlay() && !reopens) || serving() != ruling.team)
+    if (!maySettle(ruling.takenBackFrom) || serving() != ruling.team)
         return;
     if (!struck())
         crossContact();
     writeLost(MarkShape::Square);
     openTerm(false);
+}
+
+/// A rally that was played is lost as any other; where none is, the serve is lost without one.
+void Hand::operator()(const IllegalPlayer& ruling) {
+    if (!maySettle(ruling.takenBackFrom))
+        return;
+    if (before.contacted)
+        return writeRally(opponentsOf(ruling.team));
+    if (serving() != ruling.team)
+        return;
+    writeLost(MarkShape::Square);
+    openTerm(false);
+}
+
+bool Hand::maySettle(std::optional<EntryNumber> takenBackFrom) const {
+    return inPlay() || (before.phase == Phase::SetWon && takenBackFrom);
 }
 
 void Hand::operator()(const Forfeit& forfeit) {

@@ -16,8 +16,8 @@ tl::expected<MatchFile, LedgerError> MatchFile::create(const QString& path) {
     return Ledger::create(path).map([](Ledger&& ledger) { return MatchFile(std::move(ledger)); });
 }
 
-Findings MatchFile::judge(const Entry& entry, const std::optional<Placed>& placed) const {
-    return judgeNext(m_ledger.entries(), state(), entry, placed);
+Findings MatchFile::judge(const Entry& entry, const std::optional<Placed>& placed, const QDateTime& time) const {
+    return judgeNext(m_ledger.entries(), state(), entry, placed, time);
 }
 
 tl::expected<EntryNumber, LedgerError> MatchFile::record(const Entry& entry, const QDateTime& time,

@@ -24,7 +24,8 @@ public:
     [[nodiscard]] const MatchRecord& record() const { return m_writer.record(); }
 
     /// What the judge says of an entry now, or of one to be placed among those before.
-    [[nodiscard]] Findings judge(const Entry& entry, const std::optional<Placed>& placed = std::nullopt) const;
+    [[nodiscard]] Findings judge(const Entry& entry, const std::optional<Placed>& placed = std::nullopt,
+                                 const QDateTime& time = {}) const;
     /// Appends an entry, durably, and folds it in. Does not judge: the caller has asked. On an error nothing has
     /// changed.
     [[nodiscard]] tl::expected<EntryNumber, LedgerError> record(const Entry& entry, const QDateTime& time,

@@ -30,6 +30,7 @@ struct StruckIsTold {
     bool operator()(const Replay&) const { return true; }
     bool operator()(const NoServe&) const { return true; }
     bool operator()(const WrongServer&) const { return true; }
+    bool operator()(const IllegalPlayer&) const { return true; }
     bool operator()(const Substitution&) const { return true; }
     bool operator()(const PlaceVacated&) const { return true; }
     bool operator()(const TimeOut&) const { return true; }
@@ -38,6 +39,7 @@ struct StruckIsTold {
     bool operator()(const LiberoOut&) const { return true; }
     bool operator()(const LiberoExchange&) const { return true; }
     bool operator()(const LiberoRedesignated&) const { return true; }
+    bool operator()(const LateReplacement&) const { return true; }
     bool operator()(const CaptainNamed&) const { return true; }
     bool operator()(const PenaltyPoint&) const { return true; }
     bool operator()(const Forfeit&) const { return true; }
@@ -66,9 +68,18 @@ bool isEvent(const Entry& entry) {
     if (const auto* compared = std::get_if<SheetCompared>(&entry))
         return !compared->differs.isEmpty();
     return std::holds_alternative<PlaceVacated>(entry) || std::holds_alternative<LiberoRedesignated>(entry) ||
-           std::holds_alternative<CaptainNamed>(entry) || std::holds_alternative<SidesChanged>(entry) ||
+           std::holds_alternative<LateReplacement>(entry) || std::holds_alternative<CaptainNamed>(entry) || std::holds_alternative<SidesChanged>(entry) ||
            std::holds_alternative<Suspended>(entry) || std::holds_alternative<Resumed>(entry) ||
            std::holds_alternative<Forfeit>(entry);
+}
+
+/// Whether the mark of a standing entry needs words.
+bool hasNoteOfItsMark(const Entry& entry) {
+    if (const auto* replay = std::get_if<Replay>(&entry))
+        return replay->cause.has_value();
+    const auto* substitution = std::get_if<Substitution>(&entry);
+    return std::holds_alternative<IllegalPlayer>(entry) ||
+           (substitution && substitution->kind == SubstitutionKind::Exceptional);
 }
 
 /// The note of a struck contact whose result is struck as well: one line tells of both.
@@ -97,8 +108,7 @@ int addNoteOfMark(SetRecord& record, const Recorded& recorded, const Moment& bef
     }
     if (recorded.placed && recorded.placed->how == Placed::How::Before)
         return addNote(record, PutInNote{recorded, before.points, before.rally}, recorded.number);
-    const auto* substitution = std::get_if<Substitution>(&recorded.entry);
-    if (substitution && substitution->kind == SubstitutionKind::Exceptional)
+    if (hasNoteOfItsMark(recorded.entry))
         return addNote(record, EventNote{recorded, before.points}, recorded.number);
     return 0;
 }

@@ -10,9 +10,8 @@ namespace setfolio {
 void SetWriter::write(const Recorded& recorded) {
     const int number = addNoteOfMark(m_record, recorded, m_before);
     Hand hand{m_record, m_before, m_rulebook, recorded, nullptr, number};
-    const auto* ruling = std::get_if<WrongServer>(&recorded.entry);
-    if (ruling && ruling->takenBackFrom) {
-        const int count = hand.takeBack(ruling->team, *ruling->takenBackFrom);
+    if (const auto taken = takenBackBy(recorded.entry)) {
+        const int count = hand.takeBack(*taken);
         if (auto* note = std::get_if<WrongServerNote>(&m_record.notes.back().content))
             note->takenBack = count;
     }

@@ -56,18 +56,8 @@ bool isOfTeam(const MatchState& state, Team team, ShirtNumber number) {
     return state.rosters[team].players.empty() || playerOf(state, team, number);
 }
 
-std::optional<Slot> slotOnCourt(const TeamInSet& team, ShirtNumber number) {
-    const auto* slot =
-        std::ranges::find_if(allSlots, [&](Slot each) { return number.isValid() && onCourt(team, each) == number; });
-    return slot == allSlots.end() ? std::nullopt : std::optional(*slot);
-}
-
-std::optional<Slot> slotToLeave(const TeamInSet& team, ShirtNumber number) {
-    if (const auto slot = slotOnCourt(team, number))
-        return slot;
-    const auto* slot =
-        std::ranges::find_if(allSlots, [&](Slot each) { return number.isValid() && vacatedBy(team, each) == number; });
-    return slot == allSlots.end() ? std::nullopt : std::optional(*slot);
+ShirtNumber standsIn(const TeamInSet& team, Slot slot) {
+    return team.libero && team.libero->slot == slot ? team.libero->libero : onCourt(team, slot);
 }
 
 std::vector<ShirtNumber> offCourtOf(const MatchState& state, Team team) {

@@ -20,10 +20,9 @@ namespace setfolio {
 [[nodiscard]] bool isLibero(const TeamInSet& team, ShirtNumber number);
 /// Whether a number may belong to the team: it is on its roster, or the team has none.
 [[nodiscard]] bool isOfTeam(const MatchState& state, Team team, ShirtNumber number);
-/// The slot on whose place a number stands, or would stand if no libero did; none if it is not one of the six.
-[[nodiscard]] std::optional<Slot> slotOnCourt(const TeamInSet& team, ShirtNumber number);
-/// The slot from which a number is to go out: where it stands, or which it left vacant.
-[[nodiscard]] std::optional<Slot> slotToLeave(const TeamInSet& team, ShirtNumber number);
+
+/// Who stands on court in a slot: the libero where she has come in.
+[[nodiscard]] ShirtNumber standsIn(const TeamInSet& team, Slot slot);
 
 /// Every number known of a team that is not one of the six and left no vacant place: its roster's, or, without one,
 /// those that have played in the set. In the roster's order.

@@ -108,8 +108,14 @@ enum class FindingKind : std::uint8_t {
     DefaultIsOfMatch,         ///< team
     IncompleteBeforePlay,     ///< no set has started; team
     SetNotPlayedAgain,        ///< after an interruption
+    ResumedTooLate,           ///< count: the hours since play was broken off, limit
+    RequestsGoToo,            ///< requests of the time that is taken back stand; count: the entry of the first
+    PlayNotResumed,           ///< a ruling on an illegal player before a serve is contacted; number
+    LateReplacementIsDelay,   ///< it is not the first, or none is let pass; team, level: what it is
+    LiberoForSentOff,         ///< a libero would come in for a player who was sent off; number, lawful: the player
+    NoLiberoThisSet,          ///< the line-up named a libero nobody is; number: that one
 };
-inline constexpr std::size_t findingKindCount = static_cast<std::size_t>(FindingKind::SetNotPlayedAgain) + 1;
+inline constexpr std::size_t findingKindCount = static_cast<std::size_t>(FindingKind::NoLiberoThisSet) + 1;
 
 /// Whether the rows of a table name every kind once, in the order of the enum: for a static_assert beside the table.
 constexpr bool nameEveryKind(const auto& rows) {

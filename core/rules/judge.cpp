@@ -7,6 +7,7 @@
 #include "core/rules/makefinding.h"
 #include "core/rules/matchjudge.h"
 #include "core/rules/momentjudge.h"
+#include "core/rules/rulingjudge.h"
 #include "core/rules/sanctionjudge.h"
 #include "core/rules/servicejudge.h"
 #include "core/rules/setjudge.h"
@@ -20,7 +21,9 @@ namespace {
 /// Judges an entry in a state whose match is opened and not closed; each kind is one overload.
 class Judge {
 public:
-    explicit Judge(const MatchState& state) : m_state(state) {}
+    Judge(const MatchState& state, const QDateTime& time)
+        : m_state(state),
+          m_time(time) {}
 
     Findings operator()(const MatchOpened&) const { return {refused(FindingKind::MatchAlreadyOpened)}; }
     Findings operator()(const Roster& roster) const { return judgeRoster(m_state, roster); }
@@ -28,7 +31,7 @@ public:
     Findings operator()(const MatchClosed&) const { return judgeClosing(m_state); }
     Findings operator()(const Forfeit& forfeit) const { return judgeForfeit(m_state, forfeit); }
     Findings operator()(const Suspended&) const { return judgeSuspension(m_state); }
-    Findings operator()(const Resumed& resumed) const { return judgeResumption(m_state, resumed); }
+    Findings operator()(const Resumed& resumed) const { return judgeResumption(m_state, resumed, m_time); }
 
     Findings operator()(const Toss& toss) const { return judgeToss(m_state, toss); }
     Findings operator()(const LineUp& lineUp) const {
@@ -46,6 +49,8 @@ public:
     Findings operator()(const ServerSeen& seen) const { return judgeServerSeen(m_state, seen); }
     Findings operator()(const WrongServer& ruling) const { return judgeWrongServer(m_state, ruling); }
 
+    Findings operator()(const IllegalPlayer& ruling) const { return judgeIllegalPlayer(m_state, ruling); }
+
     Findings operator()(const Substitution& substitution) const { return judgeSubstitution(m_state, substitution); }
     Findings operator()(const PlaceVacated& vacated) const { return judgePlaceVacated(m_state, vacated); }
     Findings operator()(const TimeOut& timeOut) const { return judgeTimeOut(m_state, timeOut); }
@@ -59,6 +64,8 @@ public:
     Findings operator()(const LiberoExchange& exchange) const { return judgeLiberoExchange(m_state, exchange); }
     Findings operator()(const LiberoRedesignated& former) const { return judgeRedesignation(m_state, former); }
 
+    Findings operator()(const LateReplacement& late) const { return judgeLateReplacement(m_state, late); }
+
     Findings operator()(const Sanction& sanction) const { return judgeSanction(m_state, sanction); }
     Findings operator()(const DelaySanction& sanction) const { return judgeDelay(m_state, sanction); }
     Findings operator()(const ImproperRequest& request) const { return judgeImproperRequest(m_state, request); }
@@ -67,17 +74,18 @@ public:
 
 private:
     const MatchState& m_state;
+    const QDateTime& m_time;
 };
 
 } // namespace
 
-Findings judge(const MatchState& state, const Entry& entry) {
+Findings judge(const MatchState& state, const Entry& entry, const QDateTime& time) {
     const auto* opening = std::get_if<MatchOpened>(&entry);
     if (!state.opened)
         return opening ? judgeOpening(*opening) : Findings{refused(FindingKind::MatchNotOpened)};
     if (state.closed && !std::holds_alternative<Strike>(entry))
         return {refused(FindingKind::MatchIsClosed)};
-    return std::visit(Judge(state), entry);
+    return std::visit(Judge(state, time), entry);
 }
 
 Findings judgeStrike(std::span<const Recorded> entries, const Strike& strike) {
@@ -108,11 +116,11 @@ MatchState stateAt(std::span<const Recorded> entries, const Placed& placed) {
 } // namespace
 
 Findings judgeNext(std::span<const Recorded> entries, const MatchState& state, const Entry& entry,
-                   const std::optional<Placed>& placed) {
+                   const std::optional<Placed>& placed, const QDateTime& time) {
     if (const auto* strike = std::get_if<Strike>(&entry))
         return judgeStrike(entries, *strike);
     if (!placed)
-        return judge(state, entry);
+        return judge(state, entry, time);
     if (Findings findings = judgeStrike(entries, {placed->target, {}}); !findings.empty())
         return findings;
     return judge(stateAt(entries, *placed), entry);
@@ -128,7 +136,8 @@ std::vector<EntryFinding> review(std::span<const Recorded> entries) {
     for (const TimelineItem& item : timelineOf(entries)) {
         if (!item.stands())
             continue;
-        note(*item.recorded, judge(state, item.recorded->entry));
+        const QDateTime time = item.recorded->placed ? QDateTime() : item.recorded->time;
+        note(*item.recorded, judge(state, item.recorded->entry, time));
         state = apply(std::move(state), *item.recorded);
     }
     for (std::size_t index = 0; index < entries.size(); ++index)

@@ -29,16 +29,23 @@ bool isInFrontRow(const MatchState& state, Team team, Slot slot) {
 /// Against the moment of a replacement, whoever it is about.
 Findings againstMoment(const MatchState& state, Team team) {
     Findings findings = momentToChangeSix(state, team);
-    if (findings.empty() && state.set().again == Again::ReServe)
+    if (findings.empty() && isAgain(state.set(), Again::ReServe))
         append(findings, againstRequestBeforeRepeat(state, team));
     return findings;
 }
 
+/// Whether the rulebook lets a rally that was broken off stand for a completed one: for an injury, or for what nobody
+/// has said.
+bool breakStandsForRally(const MatchState& state) {
+    const std::optional<Replay>& again = state.set().again;
+    return isAgain(state.set(), Again::Replay) && again->cause.value_or(ReplayCause::Injury) == ReplayCause::Injury &&
+           state.rulebook().sources.contains(QStringLiteral("libero-after-replay"));
+}
+
 /// A completed rally lies between two replacements.
 bool lacksRally(const MatchState& state, Team team) {
-    const SetState& set = state.set();
-    return state.rulebook().liberoRallyBetween && teamOf(state, team).liberoMoved == set.completed &&
-           !(set.again == Again::Replay && state.rulebook().sources.contains(QStringLiteral("libero-after-replay")));
+    return state.rulebook().liberoRallyBetween && teamOf(state, team).liberoMoved == state.set().completed &&
+           !breakStandsForRally(state);
 }
 
 /// A libero goes in between two rallies of her own only to serve, where she may.
@@ -82,6 +89,11 @@ Findings judgeLiberoIn(const MatchState& state, const LiberoIn& in) {
     const std::optional<Slot> slot = slotOnCourt(team, in.replaced);
     if (!slot)
         return {refused(FindingKind::NotOnCourt, in.team, in.replaced)};
+    if (sentOffBy(state, in.team, in.replaced)) {
+        Finding finding = unlawful(FindingKind::LiberoForSentOff, "exceptional-substitution", in.team, in.libero);
+        finding.lawful = in.replaced;
+        findings.push_back(finding);
+    }
     if (team.libero)
         findings.push_back(alreadyOnCourt(in.team, in.libero, team.libero->libero));
     append(findings, againstComingOn(state, in.team, in.libero, *slot));

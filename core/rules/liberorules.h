@@ -12,7 +12,7 @@ namespace setfolio {
 enum class LiberoServeRule { Never, OneSlot };
 
 /// What follows a libero's replacement between the signal and the contact of the serve.
-enum class LateReplacement {
+enum class LateReplacementRule {
     DelayOrFault,         ///< a delay before the contact, a fault of alignment after it
     ToleratedThenPenalty, ///< the first in a match is let pass and told the captain, later ones are a delay penalty
     SpokenThenDelay,      ///< the first is warned in words, later ones are a delay
@@ -57,7 +57,7 @@ struct LiberoRules {
     LiberoServeRule liberoServe = LiberoServeRule::OneSlot;
     bool liberoRallyBetween = true; ///< between two replacements; not when she goes in to serve, where she may
     LiberoReplacedBy liberoReplacedBy = LiberoReplacedBy::SamePlayerOrLibero;
-    LateReplacement liberoLateReplacement = LateReplacement::DelayOrFault;
+    LateReplacementRule liberoLateReplacement = LateReplacementRule::DelayOrFault;
     IllegalReplacement liberoIllegalReplacement = IllegalReplacement::AlignmentFault;
     Redesignation liberoRedesignation = Redesignation::WhenUnable;
     LiberoDisqualified liberoDisqualified = LiberoDisqualified::OtherLibero;

@@ -50,11 +50,15 @@ void judgeSix(Findings& findings, const MatchState& state, const LineUp& lineUp)
         findings.push_back(unlawful(FindingKind::CaptainIsLibero, "libero-captain", lineUp.team, *lineUp.captain));
 }
 
-/// Against the liberos where they are named for the match: no others, and none of them among the six.
+/// Against the liberos where they are named for the match: no others, none of them among the six, and none named late,
+/// once a set has started.
 void judgeLiberosOfMatch(Findings& findings, const MatchState& state, const LineUp& lineUp) {
+    if (state.rulebook().liberoNamedFor == Scope::Set)
+        return;
     const std::vector<ShirtNumber> named = liberosOfMatch(state, lineUp.team);
+    const bool areNamed = !named.empty() || std::ranges::any_of(state.sets, &SetState::started);
     for (const ShirtNumber libero : lineUp.liberos)
-        if (!named.empty() && !contains(named, libero))
+        if (areNamed && !contains(named, libero))
             findings.push_back(unlawful(FindingKind::LiberoNotOfMatch, "libero-named-for", lineUp.team, libero));
     for (const ShirtNumber number : lineUp.positions)
         if (contains(named, number) && !contains(lineUp.liberos, number))
@@ -68,6 +72,18 @@ std::optional<Finding> againstCount(const Rulebook& rulebook, Team team, std::si
     return beyondLimit(FindingKind::TooManyLiberos, "maximum-liberos", team, count, rulebook.maximumLiberos);
 }
 
+/// Where a libero's number that nobody wears costs the team its liberos for the set, the slip that named it stands.
+std::optional<Finding> againstLiberosAfterWrong(const MatchState& state, const LineUp& lineUp) {
+    const std::optional<LineUp>& before = state.set().teams[lineUp.team].lineUp;
+    if (state.rulebook().liberoNumberWrong != LiberoNumberWrong::NoLibero)
+        return std::nullopt;
+    for (const std::vector<ShirtNumber>& liberos : {before ? before->liberos : lineUp.liberos, lineUp.liberos})
+        for (const ShirtNumber libero : liberos)
+            if (libero.isValid() && !isOfTeam(state, lineUp.team, libero))
+                return unlawful(FindingKind::NoLiberoThisSet, "libero-number-wrong", lineUp.team, libero);
+    return std::nullopt;
+}
+
 void judgeLiberos(Findings& findings, const MatchState& state, const LineUp& lineUp) {
     for (const ShirtNumber libero : lineUp.liberos) {
         judgeNumber(findings, state.rulebook(), lineUp.team, libero);
@@ -77,6 +93,8 @@ void judgeLiberos(Findings& findings, const MatchState& state, const LineUp& lin
         else if (libero.isValid() && !isOfTeam(state, lineUp.team, libero))
             findings.push_back(unlawful(FindingKind::LiberoNotOnRoster, "line-up-numbers", lineUp.team, libero));
     }
+    if (!lineUp.liberos.empty())
+        append(findings, againstLiberosAfterWrong(state, lineUp));
     for (const ShirtNumber number : doubled(lineUp.liberos))
         findings.push_back(unlawful(FindingKind::DoubledInLineUp, "line-up-numbers", lineUp.team, number));
     append(findings, againstCount(state.rulebook(), lineUp.team, lineUp.liberos.size()));

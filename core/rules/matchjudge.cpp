@@ -48,9 +48,30 @@ Findings judgeSuspension(const MatchState& state) {
     return phase == Phase::MatchWon ? Findings{refused(FindingKind::MatchAlreadyWon)} : Findings{};
 }
 
-Findings judgeResumption(const MatchState& state, const Resumed& resumed) {
+namespace {
+
+/// Source: FIVB Official Volleyball Rules 2025-2028, 17.3; the rulebook's resume-within-hours.
+std::optional<Finding> againstLength(const MatchState& state, const QDateTime& time) {
+    const std::optional<int> limit = state.rulebook().resumeWithinHours;
+    if (!limit || !time.isValid() || !state.suspendedAt.isValid())
+        return std::nullopt;
+    constexpr int hour = 3600;
+    const qint64 seconds = state.suspendedAt.secsTo(time);
+    if (seconds <= qint64(*limit) * hour)
+        return std::nullopt;
+    Finding late = unlawful(FindingKind::ResumedTooLate, "resume-within-hours");
+    late.count = static_cast<int>(seconds / hour);
+    late.limit = *limit;
+    return late;
+}
+
+} // namespace
+
+Findings judgeResumption(const MatchState& state, const Resumed& resumed, const QDateTime& time) {
     if (phaseOf(state) != Phase::Suspended)
         return {refused(FindingKind::NotSuspended)};
+    if (auto late = againstLength(state, time))
+        return {*std::move(late)};
     const bool again = resumed.goOn == GoOn::SetAgain && state.set().started;
     if (again && state.rulebook().resumedElsewhere == Resumption::GoesOn)
         return {unlawful(FindingKind::SetNotPlayedAgain, "resumed-elsewhere")};

@@ -13,6 +13,6 @@ namespace setfolio {
 [[nodiscard]] Findings judgeClosing(const MatchState& state);
 [[nodiscard]] Findings judgeForfeit(const MatchState& state, const Forfeit& forfeit);
 [[nodiscard]] Findings judgeSuspension(const MatchState& state);
-[[nodiscard]] Findings judgeResumption(const MatchState& state, const Resumed& resumed);
+[[nodiscard]] Findings judgeResumption(const MatchState& state, const Resumed& resumed, const QDateTime& time);
 
 } // namespace setfolio

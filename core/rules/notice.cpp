@@ -31,7 +31,7 @@ void noticeScore(std::vector<Notice>& notices, const MatchState& state) {
         ++points[team];
         if (winnerAt(state.rulebook(), pointsToWin(state, set.number), points) != team)
             continue;
-        const bool lastSet = setsWon(state)[team] == state.opened->bestOf / 2;
+        const bool lastSet = setsWon(state)[team] + 1 == setsNeeded(*state.opened);
         notices.push_back({lastSet ? NoticeKind::MatchPoint : NoticeKind::SetPoint, team, points[team], 0});
     }
 }
@@ -80,7 +80,35 @@ void noticePlay(std::vector<Notice>& notices, const MatchState& state) {
         noticeLiberos(notices, state.set());
 }
 
+bool contains(const std::vector<int>& counts, int count) {
+    return std::ranges::find(counts, count) != counts.end();
+}
+
 } // namespace
+
+bool isToBeTold(const Rulebook& rulebook, const Notice& notice) {
+    switch (notice.kind) {
+    case NoticeKind::SubstitutionsUsed:
+        return contains(rulebook.substitutionNotices, notice.count);
+    case NoticeKind::LastTimeOutUsed:
+        return contains(rulebook.timeOutNotices, notice.count);
+    case NoticeKind::SetPoint:
+        return rulebook.setPointNotice;
+    case NoticeKind::MatchPoint:
+        return rulebook.matchPointNotice;
+    case NoticeKind::SidesChangeDue:
+        return rulebook.sideChangeNotice;
+    case NoticeKind::SetWonAtScore:
+    case NoticeKind::WrongServerTold:
+        return true;
+    case NoticeKind::WrongServerSilent:
+    case NoticeKind::VacantServer:
+    case NoticeKind::LiberoMustLeave:
+    case NoticeKind::ImproperRequest:
+        return false;
+    }
+    Q_UNREACHABLE();
+}
 
 std::vector<Notice> noticesFor(const MatchState& state, const Entry& newest) {
     std::vector<Notice> notices;

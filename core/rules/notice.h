@@ -39,5 +39,8 @@ struct Notice {
 /// The notices that hold in this state. Those about a substitution, a time-out or an improper request hold until
 /// another entry is recorded; `newest` is the newest standing entry.
 [[nodiscard]] std::vector<Notice> noticesFor(const MatchState& state, const Entry& newest);
+/// Whether a notice is said to the referees now, or only shown at the table.
+/// Source: the rulebook's substitution-, time-out-, set-point-, match-point- and side-change-notice.
+[[nodiscard]] bool isToBeTold(const Rulebook& rulebook, const Notice& notice);
 
 } // namespace setfolio

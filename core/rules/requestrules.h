@@ -30,7 +30,8 @@ enum class ExceptionalCount { WhileAnyLeft, NotCounted };
 
 /// Whether a libero may come in by an exceptional substitution.
 enum class ExceptionalLibero {
-    Last, ///< when nobody else may
+    Last,        ///< when nobody else may
+    LastForHurt, ///< likewise, but not for a player who was sent off
     Never,
 };
 

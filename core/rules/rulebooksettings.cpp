@@ -25,7 +25,7 @@ constexpr std::array settings{
     Setting{"deciding-set-points",              NumberSetting{&Rulebook::decidingSetPoints, 1, 99}},
     Setting{"margin",                           NumberSetting{&Rulebook::margin, 1, 9}},
     Setting{"cap",                              OptionalSetting{&Rulebook::cap, 1, 199}},
-    Setting{"best-of",                          ListSetting{&Rulebook::bestOf, 1, 5}},
+    Setting{"best-of",                          ListSetting{&Rulebook::bestOf, 1, 5, 2}},
     Setting{"interval-seconds",                 NumberSetting{&Rulebook::intervalSeconds, 0, 3600}},
     Setting{"long-interval-seconds",            OptionalSetting{&Rulebook::longIntervalSeconds, 0, 3600}},
     Setting{"long-interval-after-set",          OptionalSetting{&Rulebook::longIntervalAfterSet, 1, 5}},

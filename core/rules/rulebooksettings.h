@@ -24,11 +24,15 @@ struct OptionalSetting {
     int lowest;
     int highest;
 };
-/// A list of whole numbers.
+/// A list of whole numbers: the lowest, and so many on.
 struct ListSetting {
     std::vector<int> Rulebook::*field;
     int lowest;
     int highest;
+    int step = 1;
+    [[nodiscard]] bool allows(int number) const {
+        return number >= lowest && number <= highest && (number - lowest) % step == 0;
+    }
 };
 /// Yes or no: true or false in the file.
 struct FlagSetting {

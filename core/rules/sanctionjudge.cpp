@@ -5,6 +5,7 @@
 #include "core/match/consequences.h"
 #include "core/rules/eligibility.h"
 #include "core/rules/makefinding.h"
+#include "core/rules/momentjudge.h"
 
 #include <algorithm>
 
@@ -83,9 +84,24 @@ Findings judgeSanction(const MatchState& state, const Sanction& sanction) {
     return findings;
 }
 
+namespace {
+
+bool hasHadLateReplacement(const MatchState& state, Team team) {
+    return std::ranges::find(state.lateReplacements, team, &LateReplacementMade::team) != state.lateReplacements.end();
+}
+
+/// After one that was let pass a late replacement is a penalty, whether or not the team has been warned for delay
+/// (FIVB Official Volleyball Rules 2025-2028, 19.3.2.6).
+bool isForLateReplacement(const MatchState& state, const DelaySanction& sanction) {
+    return sanction.level == DelayLevel::Penalty && hasHadLateReplacement(state, sanction.team) &&
+           delayForLateReplacement(state, sanction.team) == DelayLevel::Penalty;
+}
+
+} // namespace
+
 Findings judgeDelay(const MatchState& state, const DelaySanction& sanction) {
     const DelayLevel next = nextDelayOf(state, sanction.team);
-    if (sanction.level == next)
+    if (sanction.level == next || isForLateReplacement(state, sanction))
         return {};
     Finding finding = unlawful(FindingKind::DelayNotNext, "delay-ladder", sanction.team);
     finding.level = next;
@@ -93,13 +109,35 @@ Findings judgeDelay(const MatchState& state, const DelaySanction& sanction) {
 }
 
 Findings judgeImproperRequest(const MatchState& state, const ImproperRequest& request) {
-    const bool before = std::ranges::find(state.improperRequests, request.team, &ImproperRequestMade::team) !=
-                        state.improperRequests.end();
-    if (state.rulebook().improperRequest == ImproperRequestRule::RecordedFirst && !before)
+    if (isRequestLetPass(state, request.team))
         return {};
     Finding finding = unlawful(FindingKind::ImproperRequestIsDelay, "improper-request", request.team);
     finding.level = nextDelayOf(state, request.team);
     return {finding};
+}
+
+Findings judgeLateReplacement(const MatchState& state, const LateReplacement& late) {
+    Findings findings = phaseOf(state) == Phase::SetWon ? Findings{} : momentInPlay(state);
+    if (!findings.empty() || isLateReplacementLetPass(state, late.team))
+        return findings;
+    Finding finding = unlawful(FindingKind::LateReplacementIsDelay, "libero-late-replacement", late.team);
+    finding.level = delayForLateReplacement(state, late.team);
+    return {finding};
+}
+
+bool isRequestLetPass(const MatchState& state, Team team) {
+    return state.rulebook().improperRequest == ImproperRequestRule::RecordedFirst &&
+           std::ranges::find(state.improperRequests, team, &ImproperRequestMade::team) == state.improperRequests.end();
+}
+
+bool isLateReplacementLetPass(const MatchState& state, Team team) {
+    return state.rulebook().liberoLateReplacement != LateReplacementRule::DelayOrFault &&
+           !hasHadLateReplacement(state, team);
+}
+
+DelayLevel delayForLateReplacement(const MatchState& state, Team team) {
+    const bool atOnce = state.rulebook().liberoLateReplacement == LateReplacementRule::ToleratedThenPenalty;
+    return atOnce ? DelayLevel::Penalty : nextDelayOf(state, team);
 }
 
 std::optional<CardStep> nextCardOf(const MatchState& state, Team team, const Member& who) {

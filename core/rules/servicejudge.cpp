@@ -7,15 +7,9 @@
 #include "core/rules/liberojudge.h"
 #include "core/rules/makefinding.h"
 #include "core/rules/momentjudge.h"
-#include "core/rules/taking.h"
 
 namespace setfolio {
 namespace {
-
-/// Who stands on court in a slot: the libero where she has come in.
-ShirtNumber standsIn(const TeamInSet& team, Slot slot) {
-    return team.libero && team.libero->slot == slot ? team.libero->libero : onCourt(team, slot);
-}
 
 Findings againstVacantServer(const SetState& set) {
     const TeamInSet& team = set.teams[set.serving];
@@ -123,72 +117,6 @@ Findings judgeLiberoServe(const MatchState& state, const LiberoServe& serve) {
         findings.push_back(elsewhere);
     }
     append(findings, againstLiberoAtServe(state, serve.libero));
-    return findings;
-}
-
-namespace {
-
-/// Who should have served when the team last had the serve.
-ShirtNumber rightServer(const SetState& set, Team team) {
-    return set.serving == team ? serverOf(set) : standsIn(set.teams[team], slotLastAtServe(set, team));
-}
-
-/// Points of more than the present term, where no others may be taken back.
-std::optional<Finding> againstTooMuch(const MatchState& state, const WrongServer& ruling) {
-    const TermPoints term = pointsOfTerm(state.set(), ruling.team);
-    if (pointsFrom(state.set(), ruling.team, *ruling.takenBackFrom) <= term.count)
-        return std::nullopt;
-    Finding tooMuch = unlawful(FindingKind::TakenBackTooMuch, "wrong-server-points", ruling.team);
-    tooMuch.count = static_cast<int>(term.first.value);
-    return tooMuch;
-}
-
-Findings againstTakingBack(const MatchState& state, const WrongServer& ruling) {
-    if (pointsFrom(state.set(), ruling.team, *ruling.takenBackFrom) == 0) {
-        Finding none = refused(FindingKind::NoSuchPoint, ruling.team);
-        none.count = static_cast<int>(ruling.takenBackFrom->value);
-        return {none};
-    }
-    Findings findings;
-    switch (state.rulebook().wrongServerPoints) {
-    case TakenBack::NoPoints:
-        findings.push_back(unlawful(FindingKind::PointsStand, "wrong-server-points", ruling.team));
-        break;
-    case TakenBack::PresentTerm:
-        append(findings, againstTooMuch(state, ruling));
-        break;
-    case TakenBack::SinceFault:
-        break;
-    }
-    if (!mayStillTakeBack(state, ruling.team))
-        findings.push_back(unlawful(FindingKind::TakenBackTooLate, "wrong-server-until", ruling.team));
-    return findings;
-}
-
-/// A set that is won goes on only when points that won it are taken back; one that was forfeited does not.
-bool changesDecidedSet(const SetState& set, const WrongServer& ruling) {
-    return set.forfeit || (set.winner && !ruling.takenBackFrom && set.serving == ruling.team);
-}
-
-} // namespace
-
-Findings judgeWrongServer(const MatchState& state, const WrongServer& ruling) {
-    Findings findings = phaseOf(state) == Phase::SetWon ? Findings{} : momentInPlay(state);
-    if (!findings.empty())
-        return findings;
-    if (!ruling.served.isValid())
-        return {refused(FindingKind::NumberImpossible, ruling.team, ruling.served)};
-    const SetState& set = state.set();
-    if (changesDecidedSet(set, ruling))
-        return {refused(FindingKind::SetAlreadyWon)};
-    if (set.teams[ruling.team].termsBegun == 0)
-        return {refused(FindingKind::NeverServed, ruling.team, ruling.served)};
-    if (set.serving == ruling.team && !set.termServed && !ruling.takenBackFrom)
-        findings.push_back(unlawful(FindingKind::NotServedYet, "wrong-server-notice", ruling.team, ruling.served));
-    if (ruling.served == rightServer(set, ruling.team))
-        findings.push_back(unlawful(FindingKind::ServedRightly, "rotation-order", ruling.team, ruling.served));
-    if (ruling.takenBackFrom)
-        append(findings, againstTakingBack(state, ruling));
     return findings;
 }
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 
-/// What is to be said against the entries of a rally, and against the ruling on a wrong server.
+/// What is to be said against the entries of a rally.
 #pragma once
 
 #include "core/match/state.h"
@@ -15,6 +15,5 @@ namespace setfolio {
 [[nodiscard]] Findings judgeReplay(const MatchState& state, const Replay& replay);
 [[nodiscard]] Findings judgeServerSeen(const MatchState& state, const ServerSeen& seen);
 [[nodiscard]] Findings judgeLiberoServe(const MatchState& state, const LiberoServe& serve);
-[[nodiscard]] Findings judgeWrongServer(const MatchState& state, const WrongServer& ruling);
 
 } // namespace setfolio

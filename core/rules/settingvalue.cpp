@@ -104,7 +104,11 @@ struct Reader {
         return {};
     }
     Done operator()(const ListSetting& setting) const {
-        const auto number = [&](const QJsonValue& item) { return wholeNumber(item, setting.lowest, setting.highest); };
+        const auto number = [&](const QJsonValue& item) {
+            return wholeNumber(item, setting.lowest, setting.highest).and_then([&](int n) {
+                return setting.allows(n) ? Read<int>(n) : tl::unexpected(Code::OutOfRange);
+            });
+        };
         return listOf<int>(value, number).map([&](std::vector<int> list) { rulebook.*setting.field = list; });
     }
     Done operator()(const FlagSetting& setting) const {

@@ -28,10 +28,10 @@ template <> inline constexpr std::array wordsOf<TakenBackUntil>{"next-serve-cont
 template <> inline constexpr std::array wordsOf<SubstitutionRule>{"own-slot", "once-out-once-back"};
 template <> inline constexpr std::array wordsOf<SecondRequest>{"allowed", "after-rally", "after-rally-or-time-out"};
 template <> inline constexpr std::array wordsOf<ExceptionalCount>{"while-any-left", "not-counted"};
-template <> inline constexpr std::array wordsOf<ExceptionalLibero>{"last", "never"};
+template <> inline constexpr std::array wordsOf<ExceptionalLibero>{"last", "last-for-hurt", "never"};
 template <> inline constexpr std::array wordsOf<FewerThanSix>{"vacant-place", "incomplete"};
 template <> inline constexpr std::array wordsOf<RequestFault>{"delay", "improper-request"};
-template <> inline constexpr std::array wordsOf<LateReplacement>{"delay-or-fault", "tolerated-then-penalty", "spoken-then-delay"};
+template <> inline constexpr std::array wordsOf<LateReplacementRule>{"delay-or-fault", "tolerated-then-penalty", "spoken-then-delay"};
 template <> inline constexpr std::array wordsOf<IllegalReplacement>{"alignment-fault", "illegal-substitution"};
 template <> inline constexpr std::array wordsOf<LiberoReplacedBy>{"same-player", "same-player-or-libero"};
 template <> inline constexpr std::array wordsOf<Redesignation>{"no-redesignation", "when-unable", "when-none-left"};

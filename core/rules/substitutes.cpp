@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/rules/substitutes.h"
 
+#include "core/match/consequences.h"
 #include "core/rules/eligibility.h"
 #include "core/rules/lineupjudge.h"
 #include "core/rules/makefinding.h"
@@ -99,11 +100,29 @@ std::vector<ShirtNumber> playersWhoMayCome(const MatchState& state, Pair pair, b
     return numbers;
 }
 
+/// Whether the rulebook lets a libero come in for the one who goes out, when nobody else may.
+bool mayLiberoComeFor(const MatchState& state, const Pair& pair) {
+    switch (state.rulebook().exceptionalLibero) {
+    case ExceptionalLibero::Last:
+        return true;
+    case ExceptionalLibero::LastForHurt:
+        return !sentOffBy(state, pair.team, pair.out);
+    case ExceptionalLibero::Never:
+        return false;
+    }
+    Q_UNREACHABLE();
+}
+
 std::optional<Finding> againstExceptionalLibero(const MatchState& state, const Pair& pair) {
     if (!isLibero(teamOf(state, pair), pair.in))
         return std::nullopt;
     if (state.rulebook().exceptionalLibero == ExceptionalLibero::Never)
         return unlawful(FindingKind::SubstituteIsLibero, "exceptional-libero", pair.team, pair.in);
+    if (!mayLiberoComeFor(state, pair)) {
+        Finding finding = unlawful(FindingKind::LiberoForSentOff, "exceptional-libero", pair.team, pair.in);
+        finding.lawful = pair.out;
+        return finding;
+    }
     const std::vector<ShirtNumber> others = playersWhoMayCome(state, pair, false);
     if (others.empty())
         return std::nullopt;
@@ -154,7 +173,7 @@ std::vector<ShirtNumber> exceptionalSubstitutes(const MatchState& state, Team te
         return {};
     const Pair pair{team, {}, out, *slot};
     std::vector<ShirtNumber> numbers = playersWhoMayCome(state, pair, false);
-    if (numbers.empty() && state.rulebook().exceptionalLibero == ExceptionalLibero::Last)
+    if (numbers.empty() && mayLiberoComeFor(state, pair))
         numbers = playersWhoMayCome(state, pair, true);
     return numbers;
 }

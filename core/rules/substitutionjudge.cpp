@@ -86,10 +86,10 @@ Findings judgePlaceVacated(const MatchState& state, const PlaceVacated& vacated)
 }
 
 Findings againstRequestBeforeRepeat(const MatchState& state, Team team) {
-    const std::optional<Again>& again = state.set().again;
-    if (again == Again::Replay && !state.rulebook().requestsInReplay)
+    const SetState& set = state.set();
+    if (isAgain(set, Again::Replay) && set.again->cause != ReplayCause::Injury && !state.rulebook().requestsInReplay)
         return {unlawful(FindingKind::RequestBeforeRepeat, "requests-in-replay", team)};
-    if (again == Again::ReServe && !state.rulebook().requestsInReServe)
+    if (isAgain(set, Again::ReServe) && !state.rulebook().requestsInReServe)
         return {unlawful(FindingKind::RequestBeforeRepeat, "requests-in-re-serve", team)};
     return {};
 }

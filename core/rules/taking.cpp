@@ -24,8 +24,31 @@ int pointsFrom(const SetState& set, Team team, EntryNumber first) {
         std::count_if(fault, set.points.end(), [team](const Point& point) { return point.team == team; }));
 }
 
-bool mayStillTakeBack(const MatchState& state, Team team) {
-    switch (state.rulebook().wrongServerUntil) {
+TakingRule takingRuleOf(const Rulebook& rulebook, const WrongServer&) {
+    return {rulebook.wrongServerPoints, rulebook.wrongServerUntil, "wrong-server-points", "wrong-server-until"};
+}
+
+TakingRule takingRuleOf(const Rulebook& rulebook, const IllegalPlayer& ruling) {
+    const bool asWrongServer = ruling.by == IllegalBy::LiberoReplacement &&
+                               rulebook.liberoIllegalReplacement == IllegalReplacement::AlignmentFault;
+    if (asWrongServer)
+        return takingRuleOf(rulebook, WrongServer{});
+    return {rulebook.illegalSubstitutionPoints, rulebook.illegalSubstitutionUntil, "illegal-substitution-points",
+            "illegal-substitution-until"};
+}
+
+std::optional<EntryNumber> firstRequestSince(const SetState& set, const TakenBackPoints& taken) {
+    const auto fault = std::ranges::find_if(
+        set.points, [&](const Point& point) { return point.team == taken.team && point.entry == taken.first; });
+    if (fault == set.points.end())
+        return std::nullopt;
+    const auto request = std::ranges::find_if(
+        set.requests, [&](const RequestGranted& granted) { return granted.completed >= fault->completed; });
+    return request == set.requests.end() ? std::nullopt : std::optional(request->entry);
+}
+
+bool mayStillTakeBack(const MatchState& state, Team team, const TakingRule& rule) {
+    switch (rule.until) {
     case TakenBackUntil::NextServeContact:
         return state.set().serving == team || !state.set().termServed;
     case TakenBackUntil::WheneverEstablished:

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 
-/// Which points a ruling on a wrong server may take back.
+/// Which points a ruling may take back.
 #pragma once
 
 #include "core/match/state.h"
@@ -21,9 +21,23 @@ struct TermPoints {
 /// The points of a team from one of this set on; none of them if the entry brought it no point.
 [[nodiscard]] int pointsFrom(const SetState& set, Team team, EntryNumber first);
 
+/// What a rulebook says of it, and in which settings.
+struct TakingRule {
+    TakenBack points = TakenBack::PresentTerm;
+    TakenBackUntil until = TakenBackUntil::NextServeContact;
+    const char* pointsSetting = "";
+    const char* untilSetting = "";
+};
+[[nodiscard]] TakingRule takingRuleOf(const Rulebook& rulebook, const WrongServer& ruling);
+[[nodiscard]] TakingRule takingRuleOf(const Rulebook& rulebook, const IllegalPlayer& ruling);
+
 /// Whether the rulebook still lets points be taken back from the team: it serves, or the opponents have not contacted
 /// their next serve, or the moment of the fault is all that counts.
-[[nodiscard]] bool mayStillTakeBack(const MatchState& state, Team team);
+[[nodiscard]] bool mayStillTakeBack(const MatchState& state, Team team, const TakingRule& rule);
+
+/// The first time-out or substitution, of either team, between the first of these points and now; a substitution that
+/// was forced on a team is none.
+[[nodiscard]] std::optional<EntryNumber> firstRequestSince(const SetState& set, const TakenBackPoints& taken);
 
 /// The slot that served, or should have, when the team last had the serve; the present one while it has.
 [[nodiscard]] Slot slotLastAtServe(const SetState& set, Team team);

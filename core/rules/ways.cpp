@@ -19,7 +19,7 @@ std::vector<ShirtNumber> mayGoOut(const MatchState& state, Team team, ShirtNumbe
         return numbers;
     const TeamInSet& own = state.set().teams[team];
     for (const Slot slot : allSlots) {
-        const ShirtNumber out = isVacant(own, slot) ? vacatedBy(own, slot) : onCourt(own, slot);
+        const ShirtNumber out = toLeave(own, slot);
         if (out.isValid() && againstRegular(state, {team, in, out, slot}).empty())
             numbers.push_back(out);
     }
@@ -32,6 +32,14 @@ std::vector<ShirtNumber> mayComeInExceptionally(const MatchState& state, Team te
 
 std::optional<CardStep> nextCard(const MatchState& state, Team team, const Member& who) {
     return state.opened ? nextCardOf(state, team, who) : std::nullopt;
+}
+
+bool isImproperRequestLetPass(const MatchState& state, Team team) {
+    return state.opened && isRequestLetPass(state, team);
+}
+
+bool mayLetLateReplacementPass(const MatchState& state, Team team) {
+    return state.opened && isLateReplacementLetPass(state, team);
 }
 
 DelayLevel nextDelay(const MatchState& state, Team team) {
@@ -48,8 +56,10 @@ std::optional<ServerDue> mustServe(const MatchState& state) {
 }
 
 std::optional<PointsToTakeBack> pointsToTakeBack(const MatchState& state, Team team) {
-    if (state.sets.empty() || state.rulebook().wrongServerPoints == TakenBack::NoPoints ||
-        !mayStillTakeBack(state, team))
+    if (state.sets.empty())
+        return std::nullopt;
+    const TakingRule rule = takingRuleOf(state.rulebook(), WrongServer{});
+    if (rule.points == TakenBack::NoPoints || !mayStillTakeBack(state, team, rule))
         return std::nullopt;
     const TermPoints term = pointsOfTerm(state.set(), team);
     return term.count == 0 ? std::nullopt : std::optional(PointsToTakeBack{term.first, term.count});

@@ -28,6 +28,11 @@ namespace setfolio {
 /// The sanction that a team's next delay brings.
 [[nodiscard]] DelayLevel nextDelay(const MatchState& state, Team team);
 
+/// Whether the team's next improper request is let pass and only recorded; else it is a delay.
+[[nodiscard]] bool isImproperRequestLetPass(const MatchState& state, Team team);
+/// Whether the team's next late replacement of a libero is let pass and recorded as such; else it is a delay.
+[[nodiscard]] bool mayLetLateReplacementPass(const MatchState& state, Team team);
+
 // The serve.
 
 /// Who must serve next, or serves now.

@@ -159,7 +159,11 @@ SETFOLIO_ARBITRARY(SetStarted, gen::construct<SetStarted>(arbitrary::timeOfDay()
 SETFOLIO_ARBITRARY(SetEnded, gen::construct<SetEnded>(arbitrary::timeOfDay()));
 SETFOLIO_ARBITRARY(ServeContacted, gen::just(ServeContacted{}));
 SETFOLIO_ARBITRARY(RallyWon, gen::construct<RallyWon>(gen::arbitrary<Team>()));
-SETFOLIO_ARBITRARY(Replay, gen::construct<setfolio::Replay>(gen::arbitrary<Again>()));
+SETFOLIO_ARBITRARY(ReplayCause,
+                   gen::element(ReplayCause::Injury, ReplayCause::Interference, ReplayCause::DoubleFault,
+                                ReplayCause::Whistle, ReplayCause::EarlyServe));
+SETFOLIO_ARBITRARY(Replay, gen::construct<setfolio::Replay>(gen::arbitrary<Again>(),
+                                                            arbitrary::maybe<ReplayCause>()));
 SETFOLIO_ARBITRARY(NoServe, gen::just(NoServe{}));
 SETFOLIO_ARBITRARY(ServerSeen, gen::construct<ServerSeen>(gen::arbitrary<ShirtNumber>()));
 SETFOLIO_ARBITRARY(WrongServer, gen::construct<WrongServer>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>(),
@@ -178,6 +182,11 @@ SETFOLIO_ARBITRARY(LiberoIn, gen::construct<LiberoIn>(gen::arbitrary<Team>(), ge
 SETFOLIO_ARBITRARY(LiberoOut, gen::construct<LiberoOut>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>()));
 SETFOLIO_ARBITRARY(LiberoExchange, gen::construct<LiberoExchange>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>(),
                                                                   gen::arbitrary<ShirtNumber>()));
+SETFOLIO_ARBITRARY(IllegalBy, gen::element(IllegalBy::Substitution, IllegalBy::LiberoReplacement));
+SETFOLIO_ARBITRARY(IllegalPlayer,
+                   gen::construct<IllegalPlayer>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>(),
+                                                 gen::arbitrary<IllegalBy>(), arbitrary::maybe<EntryNumber>()));
+SETFOLIO_ARBITRARY(LateReplacement, gen::construct<LateReplacement>(gen::arbitrary<Team>()));
 SETFOLIO_ARBITRARY(LiberoRedesignated,
                    gen::construct<LiberoRedesignated>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>(),
                                                       arbitrary::maybe<ShirtNumber>(), arbitrary::text()));
@@ -232,9 +241,12 @@ inline rc::Gen<std::vector<Recorded>> ledger() {
                     strike->target = earlier(strike->target);
                 else if (place.value % 7 == 0)
                     placed = {place.value % 2 ? Placed::How::Before : Placed::How::InsteadOf, earlier(place), reason};
-                auto* ruling = std::get_if<WrongServer>(&entry);
-                if (ruling && ruling->takenBackFrom)
-                    ruling->takenBackFrom = earlier(*ruling->takenBackFrom);
+                const auto pointBack = [&](auto* ruling) {
+                    if (ruling && ruling->takenBackFrom)
+                        ruling->takenBackFrom = earlier(*ruling->takenBackFrom);
+                };
+                pointBack(std::get_if<WrongServer>(&entry));
+                pointBack(std::get_if<IllegalPlayer>(&entry));
                 if (!std::holds_alternative<MatchOpened>(entry))
                     entries.push_back({number, time, entry, overruled ? std::optional(reason) : std::nullopt, placed});
             }

@@ -138,7 +138,11 @@ MatchState renumbered(MatchState state, const std::vector<std::uint32_t>& rightN
         put(sanction.entry);
     for (ImproperRequestMade& request : state.improperRequests)
         put(request.entry);
+    for (LateReplacementMade& late : state.lateReplacements)
+        put(late.entry);
     for (SetState& set : state.sets) {
+        for (RequestGranted& request : set.requests)
+            put(request.entry);
         for (Point& point : set.points)
             put(point.entry);
         for (const Team team : bothTeams) {

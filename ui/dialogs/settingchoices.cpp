@@ -59,17 +59,18 @@ OneOfWords::OneOfWords(const std::vector<Choice>& choices, const QJsonValue& cho
     }
 }
 
-NumberToggles::NumberToggles(int lowest, int highest, const QJsonValue& chosen, QWidget* parent)
+NumberToggles::NumberToggles(const ListSetting& list, const QJsonValue& chosen, QWidget* parent)
     : SettingEditor(parent),
-      m_lowest(lowest) {
+      m_list(list) {
     QGridLayout* grid = gridOn(*this);
-    for (int number = lowest; number <= highest; ++number) {
+    for (int number = list.lowest; number <= list.highest; number += list.step) {
+        const auto place = static_cast<int>(m_toggles.size());
         QPushButton* toggle = pieces::button(QString::number(number), u"number%1"_s.arg(number));
         toggle->setProperty("chip", true);
         toggle->setCheckable(true);
         toggle->setChecked(chosen.toArray().contains(number));
         toggle->setFixedSize(targetHeight, targetHeight);
-        grid->addWidget(toggle, (number - lowest) / togglesInRow, (number - lowest) % togglesInRow);
+        grid->addWidget(toggle, place / togglesInRow, place % togglesInRow);
         m_toggles.push_back(toggle);
         connect(toggle, &QPushButton::clicked, this, &NumberToggles::collect);
     }
@@ -81,7 +82,7 @@ void NumberToggles::collect() {
     QJsonArray numbers;
     for (std::size_t place = 0; place < m_toggles.size(); ++place)
         if (m_toggles[place]->isChecked())
-            numbers.append(m_lowest + static_cast<int>(place));
+            numbers.append(m_list.lowest + static_cast<int>(place) * m_list.step);
     Q_EMIT changed(numbers);
 }
 

@@ -29,13 +29,13 @@ class NumberToggles : public SettingEditor {
     Q_OBJECT
 
 public:
-    NumberToggles(int lowest, int highest, const QJsonValue& chosen, QWidget* parent = nullptr);
+    NumberToggles(const ListSetting& list, const QJsonValue& chosen, QWidget* parent = nullptr);
 
 private:
     void collect();
 
     std::vector<QPushButton*> m_toggles;
-    int m_lowest;
+    ListSetting m_list;
 };
 
 /// Who signs, in the order in which they are pressed.

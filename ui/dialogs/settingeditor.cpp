@@ -24,7 +24,7 @@ struct Maker {
         return new NumberStepper({key, number.lowest, number.highest, true}, value);
     }
     SettingEditor* operator()(const ListSetting& list) const {
-        return new NumberToggles(list.lowest, list.highest, value);
+        return new NumberToggles(list, value);
     }
     SettingEditor* operator()(const FlagSetting&) const {
         return new OneOfWords({{OneOfWords::tr("yes"), true}, {OneOfWords::tr("no"), false}}, value);

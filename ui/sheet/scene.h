@@ -22,11 +22,7 @@ struct Scene {
     /// The cell that is being served in, where it is to be shown.
     [[nodiscard]] const LivePlace* live() const { return options.screen && set.live ? &*set.live : nullptr; }
     /// Points that win this set, the margin apart.
-    [[nodiscard]] int target() const {
-        const MatchOpened& opened = heading.opened;
-        const bool deciding = opened.bestOf > 1 && set.number == opened.bestOf;
-        return deciding ? opened.rulebook.decidingSetPoints : opened.rulebook.setPoints;
-    }
+    [[nodiscard]] int target() const { return pointsToWin(heading.opened, set.number); }
 };
 
 /// A page's place in the whole.

@@ -22,12 +22,6 @@ namespace setfolio {
 
 namespace {
 
-/// Whether a request that delays nothing is only written down.
-bool improperRequestIsFirst(const MatchState& state, Team team) {
-    return state.rulebook().improperRequest == ImproperRequestRule::RecordedFirst &&
-           std::ranges::find(state.improperRequests, team, &ImproperRequestMade::team) == state.improperRequests.end();
-}
-
 struct Table {
     Q_DECLARE_TR_FUNCTIONS(Table)
 };
@@ -185,7 +179,7 @@ QString CardBar::prompt() const {
     case What::Delay:
         return delayMeans(state(), m_team, delay());
     case What::Request:
-        return improperRequestIsFirst(state(), m_team) ? Table::tr("Refused and written down; the next one is a delay.")
+        return isImproperRequestLetPass(state(), m_team) ? Table::tr("Refused and written down; the next one is a delay.")
                                                        : Table::tr("The rulebook makes this a delay.");
     }
     return {};

@@ -18,14 +18,14 @@ const Recorded* Recorder::newest() const {
 }
 
 Outcome Recorder::attempt(const Entry& entry, const std::optional<Placed>& placed) {
-    Findings findings = m_file.judge(entry, placed);
+    Findings findings = m_file.judge(entry, placed, m_clock.utc());
     if (!findings.empty())
         return Objected{std::move(findings)};
     return settle(m_file.record(entry, m_clock.utc(), std::nullopt, placed));
 }
 
 Outcome Recorder::overrule(const Entry& entry, const QString& reason, const std::optional<Placed>& placed) {
-    Findings findings = m_file.judge(entry, placed);
+    Findings findings = m_file.judge(entry, placed, m_clock.utc());
     if (isRefused(findings))
         return Objected{std::move(findings)};
     return settle(

@@ -42,7 +42,7 @@ public:
     /// The newest entry that stands; none in an empty ledger.
     [[nodiscard]] const Recorded* newest() const;
 
-    [[nodiscard]] Findings judge(const Entry& entry) const { return m_file.judge(entry); }
+    [[nodiscard]] Findings judge(const Entry& entry) const { return m_file.judge(entry, {}, m_clock.utc()); }
     /// Judges and records; a correction may be placed among the entries before.
     Outcome attempt(const Entry& entry, const std::optional<Placed>& placed = std::nullopt);
     /// Records against findings that only say "unlawful", on the referee's word.

@@ -29,7 +29,7 @@ const Recorded* newestBehind(std::span<const Recorded> entries) {
 
 const Recorded* runningTimeOut(std::span<const Recorded> entries) {
     return newestBehind<TimeOut, Substitution, PlaceVacated, LiberoServe, LiberoIn, LiberoOut, LiberoExchange,
-                        LiberoRedesignated, CaptainNamed, ServerSeen, ImproperRequest, SheetCompared, Remark, Roster,
+                        LiberoRedesignated, LateReplacement, CaptainNamed, ServerSeen, ImproperRequest, SheetCompared, Remark, Roster,
                         Officials>(entries);
 }
 

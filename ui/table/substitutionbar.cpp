@@ -148,7 +148,7 @@ void SubstitutionBar::settled(const Entry& entry) {
     QStringList words{substitution ? substitutionRecorded(*substitution, state())
                                    : placeVacatedRecorded(state(), m_team)};
     for (const Notice& notice : noticesFor(state(), entry))
-        if (isToBeTold(notice))
+        if (isToBeTold(state().rulebook(), notice))
             words += setfolio::sentence(notice, state());
     setSentence(words.join(u' '), Tone::Told);
 }

@@ -47,6 +47,7 @@ public:
     EntryWords operator()(const NoServe&) const;
     EntryWords operator()(const ServerSeen& seen) const;
     EntryWords operator()(const WrongServer& ruling) const;
+    EntryWords operator()(const IllegalPlayer& ruling) const;
     EntryWords operator()(const Substitution& substitution) const;
     EntryWords operator()(const PlaceVacated& vacated) const;
     EntryWords operator()(const TimeOut& timeOut) const;
@@ -55,6 +56,9 @@ public:
     EntryWords operator()(const LiberoOut& out) const;
     EntryWords operator()(const LiberoExchange& exchange) const;
     EntryWords operator()(const LiberoRedesignated& redesignated) const;
+    EntryWords operator()(const LateReplacement& late) const {
+        return of(late.team, Table::tr("late replacement let pass"));
+    }
     EntryWords operator()(const CaptainNamed& named) const;
     EntryWords operator()(const Sanction& sanction) const;
     EntryWords operator()(const DelaySanction& sanction) const;
@@ -99,7 +103,9 @@ EntryWords Words::operator()(const RallyWon& rally) const {
 }
 
 EntryWords Words::operator()(const Replay& replay) const {
-    return of(m_before.set().serving, replay.again == Again::Replay ? Table::tr("replay") : Table::tr("re-serve"));
+    const QString again = replay.again == Again::Replay ? Table::tr("replay") : Table::tr("re-serve");
+    return of(m_before.set().serving,
+              replay.cause ? fill(Table::tr("%1, %2"), {again, causeWords(*replay.cause)}) : again);
 }
 
 EntryWords Words::operator()(const NoServe&) const {
@@ -134,6 +140,12 @@ EntryWords Words::operator()(const ServerSeen& seen) const {
 
 EntryWords Words::operator()(const WrongServer& ruling) const {
     return of(ruling.team, fill(Table::tr("wrong server %1"), {number(ruling.served.value)}));
+}
+
+EntryWords Words::operator()(const IllegalPlayer& ruling) const {
+    const QString pattern = ruling.by == IllegalBy::Substitution ? Table::tr("illegal substitution, %1")
+                                                                 : Table::tr("illegal libero replacement, %1");
+    return of(ruling.team, fill(pattern, {number(ruling.number.value)}));
 }
 
 EntryWords Words::operator()(const PlaceVacated& vacated) const {
@@ -199,6 +211,22 @@ EntryWords wordsFor(const Entry& entry, const MatchState& before, const MatchSta
     EntryWords words = std::visit(Words(before, after), entry);
     words.rally = rallyOf(before, after);
     return words;
+}
+
+QString causeWords(ReplayCause cause) {
+    switch (cause) {
+    case ReplayCause::Injury:
+        return Table::tr("injury");
+    case ReplayCause::Interference:
+        return Table::tr("interference");
+    case ReplayCause::DoubleFault:
+        return Table::tr("double fault");
+    case ReplayCause::Whistle:
+        return Table::tr("mistaken whistle");
+    case ReplayCause::EarlyServe:
+        return Table::tr("serve before the whistle");
+    }
+    Q_UNREACHABLE();
 }
 
 QString strikeWords(const QString& struck, bool standsAgain) {

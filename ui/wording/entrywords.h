@@ -23,6 +23,9 @@ struct EntryWords {
 /// who knows what it struck: strikeWords.
 [[nodiscard]] EntryWords wordsFor(const Entry& entry, const MatchState& before, const MatchState& after);
 
+/// "injury": what a rally is played over for.
+[[nodiscard]] QString causeWords(ReplayCause cause);
+
 /// "struck: point 11, own serve", and "stands again: ..." when a correction was itself struck.
 [[nodiscard]] QString strikeWords(const QString& struck, bool standsAgain);
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/wording/notewords.h"
 
+#include "ui/wording/entrywords.h"
 #include "ui/wording/fill.h"
 #include "ui/wording/names.h"
 #include "ui/wording/sanctionwords.h"
@@ -55,6 +56,12 @@ public:
     QString operator()(const WrongServer& ruling) const {
         return fill(Sheet::tr("%1 wrong server %2"), {code(ruling.team), number(ruling.served.value)});
     }
+    QString operator()(const IllegalPlayer& ruling) const {
+        const bool bySubstitution = ruling.by == IllegalBy::Substitution;
+        return fill(bySubstitution ? Sheet::tr("%1 illegal substitution, %2 on court")
+                                   : Sheet::tr("%1 illegal libero replacement, %2 on court"),
+                    {code(ruling.team), number(ruling.number.value)});
+    }
     QString operator()(const PlaceVacated& vacated) const {
         return fill(Sheet::tr("%1 plays on without %2, place vacant"), {code(vacated.team), number(vacated.out.value)});
     }
@@ -75,6 +82,9 @@ public:
                         {code(redesignated.team), number(redesignated.former.value)});
         return fill(Sheet::tr("%1 libero is %2 in place of %3"),
                     {code(redesignated.team), number(redesignated.libero->value), number(redesignated.former.value)});
+    }
+    QString operator()(const LateReplacement& late) const {
+        return fill(Sheet::tr("%1 late libero replacement let pass"), {code(late.team)});
     }
     QString operator()(const CaptainNamed& named) const {
         return fill(Sheet::tr("%1 captain is %2"), {code(named.team), number(named.captain.value)});
@@ -99,7 +109,8 @@ public:
     QString operator()(const ServeContacted&) const { return Sheet::tr("Serve contacted"); }
     QString operator()(const RallyWon& rally) const { return fill(Sheet::tr("Rally won by %1"), {code(rally.by)}); }
     QString operator()(const Replay& replay) const {
-        return replay.again == Again::Replay ? Sheet::tr("Replay") : Sheet::tr("Re-serve");
+        const QString again = replay.again == Again::Replay ? Sheet::tr("Replay") : Sheet::tr("Re-serve");
+        return replay.cause ? fill(Sheet::tr("%1, %2"), {again, causeWords(*replay.cause)}) : again;
     }
     QString operator()(const NoServe&) const { return Sheet::tr("Rally lost without a serve"); }
     QString operator()(const Substitution& s) const {

@@ -178,6 +178,7 @@ constexpr Label phrases[] = {
     {"while-any-left",          QT_TRANSLATE_NOOP("setfolio::RulebookWords", "while any is left")},
     {"not-counted",             QT_TRANSLATE_NOOP("setfolio::RulebookWords", "never")},
     {"last",                    QT_TRANSLATE_NOOP("setfolio::RulebookWords", "only when nobody else may")},
+    {"last-for-hurt",           QT_TRANSLATE_NOOP("setfolio::RulebookWords", "only when nobody else may, and not for a player sent off")},
     {"vacant-place",            QT_TRANSLATE_NOOP("setfolio::RulebookWords", "plays on with a vacant place")},
     {"incomplete",              QT_TRANSLATE_NOOP("setfolio::RulebookWords", "is incomplete and loses")},
     {"delay",                   QT_TRANSLATE_NOOP("setfolio::RulebookWords", "a delay")},

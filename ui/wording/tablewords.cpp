@@ -62,25 +62,6 @@ QString sentence(const Notice& notice, const MatchState& state) {
     return {};
 }
 
-bool isToBeTold(const Notice& notice) {
-    switch (notice.kind) {
-    case NoticeKind::SubstitutionsUsed:
-    case NoticeKind::LastTimeOutUsed:
-    case NoticeKind::SetWonAtScore:
-    case NoticeKind::SidesChangeDue:
-    case NoticeKind::WrongServerTold:
-        return true;
-    case NoticeKind::SetPoint:
-    case NoticeKind::MatchPoint:
-    case NoticeKind::WrongServerSilent:
-    case NoticeKind::VacantServer:
-    case NoticeKind::LiberoMustLeave:
-    case NoticeKind::ImproperRequest:
-        return false;
-    }
-    return false;
-}
-
 QString substitutionRecorded(const Substitution& substitution, const MatchState& state) {
     return fill(Table::tr("Recorded: %1 #%2 in for #%3. Signal the second referee."),
                 {codeOf(state, substitution.team), number(substitution.in.value), number(substitution.out.value)});

@@ -17,8 +17,6 @@ namespace setfolio {
 
 /// A notice as one sentence; a set point in two words and the team.
 [[nodiscard]] QString sentence(const Notice& notice, const MatchState& state);
-/// Whether it has to be told to the second referee, and not only known at the table.
-[[nodiscard]] bool isToBeTold(const Notice& notice);
 [[nodiscard]] QString substitutionRecorded(const Substitution& substitution, const MatchState& state);
 
 // on the deck

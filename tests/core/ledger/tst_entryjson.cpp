@@ -107,6 +107,16 @@ void TestEntryJson::anEntryIsWrittenAsTheFormatSays_data() {
     row(RallyWon{Home},                               R"({"by":"home","kind":"rally-won"})");
     row(Replay{},                                     R"({"kind":"replay"})");
     row(Replay{Again::ReServe},                       R"({"again":"re-serve","kind":"replay"})");
+    row(Replay{Again::Replay, ReplayCause::Injury},       R"({"cause":"injury","kind":"replay"})");
+    row(Replay{Again::Replay, ReplayCause::Interference}, R"({"cause":"interference","kind":"replay"})");
+    row(Replay{Again::Replay, ReplayCause::DoubleFault},  R"({"cause":"double-fault","kind":"replay"})");
+    row(Replay{Again::Replay, ReplayCause::Whistle},      R"({"cause":"whistle","kind":"replay"})");
+    row(Replay{Again::Replay, ReplayCause::EarlyServe},   R"({"cause":"early-serve","kind":"replay"})");
+    row(LateReplacement{Team::Visitors},              R"({"kind":"late-replacement","team":"visitors"})");
+    row(IllegalPlayer{Team::Home, ShirtNumber(7), IllegalBy::Substitution, std::nullopt},
+        R"({"kind":"illegal-player","number":7,"team":"home"})");
+    row(IllegalPlayer{Team::Home, ShirtNumber(7), IllegalBy::LiberoReplacement, EntryNumber(19)},
+        R"({"by":"libero-replacement","kind":"illegal-player","number":7,"taken-back-from":19,"team":"home"})");
     row(NoServe{},                                    R"({"kind":"no-serve"})");
     row(Substitution{Home, n(11), n(0)},              R"({"in":11,"kind":"substitution","out":0,"team":"home"})");
     row(TimeOut{Visitors},                            R"({"kind":"time-out","team":"visitors"})");
@@ -170,6 +180,9 @@ void TestEntryJson::aMemberThatIsAmissIsNamed_data() {
     row(R"({"kind":"rally-won","by":"home","at":"18:40"})",              UnknownMember, "at");
     row(R"({"kind":"serve-contacted","seq":4})",                         UnknownMember, "seq");
     row(R"({"kind":"replay","again":"again"})",                          OutOfRange,    "again");
+    row(R"({"kind":"replay","cause":"rain"})",                           OutOfRange,    "cause");
+    row(R"({"kind":"replay","cause":7})",                                WrongType,     "cause");
+    row(R"({"kind":"illegal-player","team":"home"})",                    MissingMember, "number");
     row(R"({"kind":"substitution","team":"home","in":100,"out":1})",     OutOfRange,    "in");
     row(R"({"kind":"substitution","team":"home","in":-1,"out":1})",      OutOfRange,    "in");
     row(R"({"kind":"substitution","team":"home","in":1.5,"out":1})",     WrongType,     "in");

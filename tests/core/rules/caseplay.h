@@ -11,6 +11,11 @@
 ///     h time-out, h captain 7, h improper, h point
 ///     h card 7 penalty    or: h card coach warning
 ///     h delay warning
+///     again injury        the rally is replayed for it; so are: interference, double-fault, whistle, early-serve
+///     h illegal 7 3       7 is found on court by an illegal substitution; the last three points are taken back
+///     h illegal-libero 9  likewise by an illegal libero replacement
+///     h late              a late libero replacement is let pass
+///     after 5             hours pass
 ///     seen 4              at the service line
 ///     h wrong 4 3         4 has served; the last three points are taken back
 ///     h default set, h incomplete match, suspend, resume stood, resume again, sides
@@ -19,6 +24,7 @@
 ///     h slip 1 2 3 4 5 6 / 9 10, h toss v, start
 #pragma once
 
+#include "core/ledger/entrywords.h"
 #include "core/record/exportparts.h"
 #include "tests/support/matchbuilder.h"
 
@@ -70,8 +76,9 @@ public:
 
 private:
     void add(const Entry& entry) {
-        m_findings = m_match.judge(entry);
-        m_match.add(entry);
+        const QDateTime time = m_match.now().addSecs(qint64(m_hours) * 3600);
+        m_findings = judge(m_match.state(), entry, time);
+        m_match.addAt(entry, time);
     }
     void addRoster(Team team) {
         Roster roster{team, {}, {}};
@@ -117,6 +124,12 @@ private:
         }
         if (verb == u"rally")
             return ralliesOf();
+        if (verb == u"again")
+            return {Replay{Again::Replay, valueOfEntryWord<ReplayCause>(word(1))}};
+        if (verb == u"after") {
+            m_hours += word(1).toInt();
+            return {};
+        }
         if (verb == u"seen")
             return {ServerSeen{number(1)}};
         if (verb == u"sides")
@@ -175,6 +188,12 @@ private:
                 team(), number(2), m_words.size() > 3 ? std::optional(number(3)) : std::nullopt, {}};
         if (verb == u"wrong")
             return WrongServer{team(), number(2), lastPoints(word(3).toInt())};
+        if (verb == u"illegal" || verb == u"illegal-libero")
+            return IllegalPlayer{team(), number(2),
+                                 verb == u"illegal" ? IllegalBy::Substitution : IllegalBy::LiberoReplacement,
+                                 lastPoints(word(3).toInt())};
+        if (verb == u"late")
+            return LateReplacement{team()};
         if (verb == u"toss")
             return Toss{team(), word(2) == u"v" ? Team::Visitors : Team::Home};
         if (verb == u"slip")
@@ -203,6 +222,7 @@ private:
 
     MatchBuilder m_match;
     QStringList m_words;
+    int m_hours = 0;
     Findings m_findings;
 };
 

@@ -5,6 +5,7 @@
 #include "app/damagedmatch.h"
 #include "app/newledger.h"
 #include "app/recentmatches.h"
+#include "app/tongue.h"
 #include "core/ledger/wholefile.h"
 #include "core/record/matchfile.h"
 #include "ui/dialogs/newmatchdialog.h"
@@ -99,6 +100,8 @@ void FrontDesk::showStartPage() {
     m_startPage = new StartPage(recentMatches(recentPaths(), QLocale()));
     m_startPage->setAttribute(Qt::WA_DeleteOnClose);
     m_startPage->setFolder(matchFolder());
+    m_startPage->offerLanguages(chosenLanguage());
+    connect(m_startPage, &StartPage::languageChosen, this, &FrontDesk::changeLanguage, Qt::QueuedConnection);
     connect(m_startPage, &StartPage::newMatchWanted, this, &FrontDesk::beginMatch);
     connect(m_startPage, &StartPage::matchChosen, this, &FrontDesk::open);
     connect(m_startPage, &StartPage::practiceWanted, this, &FrontDesk::beginPractice);
@@ -197,6 +200,18 @@ void FrontDesk::askForMatch(QWidget* parent) {
         open(path);
 }
 
+void FrontDesk::changeLanguage(Language language) {
+    rememberLanguage(language);
+    speak(language);
+    for (const QPointer<TableWindow>& table : std::as_const(m_tables))
+        if (table)
+            table->showLanguage(language);
+    if (m_startPage) {
+        m_startPage->close();
+        showStartPage();
+    }
+}
+
 TableWindow* FrontDesk::showTable(MatchFile file) {
     const QString path = QFileInfo(file.ledger().path()).canonicalFilePath();
     rememberMatch(path);
@@ -204,6 +219,8 @@ TableWindow* FrontDesk::showTable(MatchFile file) {
     table->setAttribute(Qt::WA_DeleteOnClose);
     connect(table, &TableWindow::newMatchAsked, this, &FrontDesk::beginMatch);
     connect(table, &TableWindow::openMatchAsked, this, [this, table] { askForMatch(table); });
+    connect(table, &TableWindow::languageChosen, this, &FrontDesk::changeLanguage);
+    table->showLanguage(chosenLanguage());
     m_tables.insert(path, table);
     table->show();
     if (m_startPage)

@@ -7,6 +7,7 @@
 #include "ui/dialogs/matchdraft.h"
 #include "ui/sheet/fonts.h"
 #include "ui/table/clock.h"
+#include "ui/wording/languages.h"
 
 #include <QMap>
 #include <QObject>
@@ -36,6 +37,7 @@ private:
     void printStory(const QString& id, QWidget* parent);
     void openDemo();
     void askForMatch(QWidget* parent);
+    void changeLanguage(Language language);
     class TableWindow* showTable(class MatchFile file);
     [[nodiscard]] QWidget* parentForMessages() const;
 

@@ -6,6 +6,7 @@
 #include "app/commands/openwindow.h"
 #include "app/commands/printsheets.h"
 #include "app/terminal.h"
+#include "app/tongue.h"
 #include "core/match/entry.h"
 #include "ui/wording/about.h"
 
@@ -32,19 +33,23 @@ struct Runner {
     }
     ExitCode operator()(const CheckFiles& command) const {
         const QCoreApplication application(argc, argv);
+        speak(chosenLanguage());
         return run(command);
     }
     ExitCode operator()(const EnterList& command) const {
         const QCoreApplication application(argc, argv);
+        speak(chosenLanguage());
         return run(command, QDateTime::currentDateTimeUtc());
     }
     ExitCode operator()(const ExportMatch& command) const {
         const QCoreApplication application(argc, argv);
+        speak(chosenLanguage());
         return run(command);
     }
     ExitCode operator()(const PrintSheets& command) const {
         qputenv("QT_QPA_PLATFORM", "offscreen");
         const QGuiApplication application(argc, argv);
+        speak(chosenLanguage());
         return run(command);
     }
     ExitCode operator()(const OpenWindow& command) const {
@@ -53,6 +58,7 @@ struct Runner {
             return ExitCode::Unavailable;
         }
         const QApplication application(argc, argv);
+        speak(chosenLanguage());
         return run(command);
     }
 };

@@ -54,6 +54,19 @@ void StartPage::showGone(const QString& path) {
     found->second->setEnabled(false);
 }
 
+void StartPage::offerLanguages(Language chosen) {
+    for (const Language language : allLanguages) {
+        if (language == Language::AsSystem)
+            continue;
+        QPushButton* button = pieces::button(nameOf(language), u"language-"_s + setfolio::codeOf(language));
+        button->setCheckable(true);
+        button->setChecked(language == chosen);
+        m_languages->addWidget(button);
+        connect(button, &QPushButton::clicked, this, [this, language] { Q_EMIT languageChosen(language); });
+    }
+    m_languages->addStretch();
+}
+
 void StartPage::keyPressEvent(QKeyEvent* event) {
     auto* button = qobject_cast<QPushButton*>(focusWidget());
     if (button && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter))
@@ -84,6 +97,9 @@ QWidget* StartPage::makeChoices() {
     for (QPushButton* button : std::initializer_list<QPushButton*>{m_newMatch, open, practice, demo})
         column->addWidget(button);
     column->addStretch();
+    m_languages = new QHBoxLayout;
+    m_languages->setSpacing(8);
+    column->addLayout(m_languages);
     connect(m_newMatch, &QPushButton::clicked, this, &StartPage::newMatchWanted);
     connect(open, &QPushButton::clicked, this, &StartPage::askForFile);
     connect(practice, &QPushButton::clicked, this, &StartPage::practiceWanted);

@@ -4,12 +4,15 @@
 /// What the program shows when it is started without a match: begin one, open one, or go on with a recent one.
 #pragma once
 
+#include "ui/wording/languages.h"
+
 #include <QString>
 #include <QWidget>
 
 #include <map>
 #include <vector>
 
+class QBoxLayout;
 class QPushButton;
 
 namespace setfolio {
@@ -35,12 +38,15 @@ public:
     void setFolder(const QString& folder) { m_folder = folder; }
     /// Marks the recent match of that path as gone: it can be seen, but no longer chosen.
     void showGone(const QString& path);
+    /// Buttons for the languages, with the present choice marked.
+    void offerLanguages(Language chosen);
 
 Q_SIGNALS:
     void newMatchWanted();
     void matchChosen(const QString& path);
     void practiceWanted();
     void demoWanted();
+    void languageChosen(setfolio::Language language);
 
 protected:
     /// Enter presses the button that has the keyboard.
@@ -53,6 +59,7 @@ private:
     void askForFile();
 
     QString m_folder;
+    QBoxLayout* m_languages = nullptr;
     QPushButton* m_newMatch = nullptr;
     std::map<QString, TwoLineButton*> m_recent; ///< by their path
 };

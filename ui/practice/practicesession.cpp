@@ -21,12 +21,17 @@ PracticeSession::PracticeSession(TableWindow& window, Story story, Pace pace, Sh
     : QObject(&window),
       m_window(window),
       m_reader(new StoryReader(std::move(story), pace, this)),
-      m_band(new StoryBand(*m_reader)),
       m_show(std::move(show)) {
-    window.putOverSheet(*m_band);
-    m_band->setLook(window.look());
-    connect(&window, &TableWindow::lookChanged, m_band, &StoryBand::setLook);
-    connect(m_band, &StoryBand::comparisonAsked, this,
+    connect(&window, &TableWindow::rebuilt, this, &PracticeSession::showBand);
+    showBand();
+}
+
+void PracticeSession::showBand() {
+    auto* band = new StoryBand(*m_reader);
+    m_window.putOverSheet(*band);
+    band->setLook(m_window.look());
+    connect(&m_window, &TableWindow::lookChanged, band, &StoryBand::setLook);
+    connect(band, &StoryBand::comparisonAsked, this,
             [this] { m_show(&m_window, compared(), writeUp(rightAfter(m_reader->story(), m_reader->told()))); });
 }
 

@@ -31,9 +31,10 @@ public:
     [[nodiscard]] Compared compared() const;
 
 private:
+    void showBand();
+
     TableWindow& m_window;
     StoryReader* m_reader;
-    StoryBand* m_band;
     ShowComparison m_show;
 };
 

@@ -48,6 +48,11 @@ TableActions::TableActions(QWidget& window) : QObject(&window) {
     }
 }
 
+TableActions::~TableActions() {
+    for (const auto& [command, action] : m_actions)
+        delete action;
+}
+
 void TableActions::fill(QMenuBar& bar) {
     for (const TableMenu which :
          {TableMenu::Match, TableMenu::Set, TableMenu::Rally, TableMenu::Sheet, TableMenu::View}) {
@@ -55,8 +60,10 @@ void TableActions::fill(QMenuBar& bar) {
         for (const CommandInfo& info : allCommands())
             if (info.menu == which)
                 menu->addAction(m_actions.at(info.command));
-        if (which == TableMenu::View)
-            addLooks(*menu);
+        if (which != TableMenu::View)
+            continue;
+        addLooks(*menu);
+        addLanguages(*menu);
     }
 }
 
@@ -76,10 +83,28 @@ void TableActions::addLooks(QMenu& menu) {
         QAction* action = menu.addAction(name);
         action->setObjectName(u"look%1"_s.arg(static_cast<int>(choice)));
         action->setCheckable(true);
-        action->setChecked(choice == LookChoice::AsSystem);
         group->addAction(action);
+        m_looks.emplace(choice, action);
         connect(action, &QAction::triggered, this, [this, choice = choice] { Q_EMIT lookChosen(choice); });
     }
+}
+
+void TableActions::addLanguages(QMenu& menu) {
+    menu.addSeparator();
+    auto* group = new QActionGroup(this);
+    for (const Language language : allLanguages) {
+        QAction* action = menu.addAction(nameOf(language));
+        action->setObjectName(u"language%1"_s.arg(static_cast<int>(language)));
+        action->setCheckable(true);
+        group->addAction(action);
+        m_languages.emplace(language, action);
+        connect(action, &QAction::triggered, this, [this, language] { Q_EMIT languageChosen(language); });
+    }
+}
+
+void TableActions::showChoices(LookChoice look, Language language) {
+    m_looks.at(look)->setChecked(true);
+    m_languages.at(language)->setChecked(true);
 }
 
 } // namespace setfolio

@@ -6,6 +6,7 @@
 
 #include "ui/table/commands.h"
 #include "ui/table/look.h"
+#include "ui/wording/languages.h"
 
 #include <QObject>
 
@@ -25,19 +26,26 @@ class TableActions : public QObject {
 public:
     /// The actions' keys work in `window`.
     explicit TableActions(QWidget& window);
+    ~TableActions() override;
 
     void fill(QMenuBar& bar);
+    /// Marks what is chosen now, without a signal.
+    void showChoices(LookChoice look, Language language);
     void setSituation(const Situation& situation);
     [[nodiscard]] QAction* action(TableCommand command) const { return m_actions.at(command); }
 
 Q_SIGNALS:
     void commanded(TableCommand command);
     void lookChosen(LookChoice choice);
+    void languageChosen(setfolio::Language language);
 
 private:
     void addLooks(QMenu& menu);
+    void addLanguages(QMenu& menu);
 
     std::map<TableCommand, QAction*> m_actions;
+    std::map<LookChoice, QAction*> m_looks;
+    std::map<Language, QAction*> m_languages;
 };
 
 } // namespace setfolio

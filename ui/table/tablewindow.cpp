@@ -47,10 +47,14 @@ TableWindow::TableWindow(MatchFile file, const Clock& clock, const SheetFonts& f
 
 TableWindow::TableWindow(MatchFile file, Clock clock, SheetFonts fonts, TableDialogs dialogs)
     : m_recorder(new Recorder(std::move(file), std::move(clock), this)),
+      m_fonts(std::move(fonts)),
+      m_dialogs(std::move(dialogs)),
       m_system(QApplication::palette()) {
     setObjectName(u"tableWindow"_s);
-    build(std::move(fonts));
-    connectCommands(std::move(dialogs));
+    connect(m_recorder, &Recorder::recorded, this, &TableWindow::showRecorded);
+    connect(m_recorder, &Recorder::failed, this, &TableWindow::showFailure);
+    build();
+    connectCommands();
     tellOfFile();
     applyLook();
     refresh();
@@ -67,6 +71,11 @@ void TableWindow::setLook(LookChoice choice) {
     // Dialogs take their look from the program's palette.
     QApplication::setPalette(choice == LookChoice::AsSystem ? m_system : paletteOf(themeFor(choice, m_system)));
     applyLook();
+}
+
+void TableWindow::showLanguage(Language language) {
+    m_language = language;
+    m_actions->showChoices(m_choice, m_language);
 }
 
 void TableWindow::perform(TableCommand command) {
@@ -102,16 +111,18 @@ void TableWindow::changeEvent(QEvent* event) {
     QMainWindow::changeEvent(event);
     if (event->type() == QEvent::ActivationChange && m_top)
         update();
+    if (event->type() == QEvent::LanguageChange)
+        rebuild();
 }
 
-void TableWindow::build(SheetFonts fonts) {
+void TableWindow::build() {
     auto* ground = new QWidget(this);
     ground->setObjectName(u"ground"_s);
     ground->setFocusPolicy(Qt::ClickFocus);
     m_top = new TopBar(this);
     setMenuWidget(m_top);
     m_band = new NoticeBand(ground);
-    m_sheet = new SheetView(std::move(fonts), ground);
+    m_sheet = new SheetView(m_fonts, ground);
     m_panel = new Panel(ground);
     m_deck = new Deck(ground);
     m_left = new QVBoxLayout; // a band takes its height from the sheet, so that the window needs no more
@@ -129,13 +140,28 @@ void TableWindow::build(SheetFonts fonts) {
     connect(m_deck, &Deck::placed, this, &TableWindow::placeBars);
 }
 
-void TableWindow::connectCommands(TableDialogs dialogs) {
+/// What is on the screen is made of words through and through: in another language all of it is made anew. The match,
+/// its file and the size of the window stay.
+void TableWindow::rebuild() {
+    delete m_conductor;
+    delete m_actions;
+    build();
+    connectCommands();
+    tellOfFile();
+    applyLook();
+    refresh();
+    Q_EMIT rebuilt();
+}
+
+void TableWindow::connectCommands() {
     m_actions = new TableActions(*this);
     m_actions->fill(m_top->menus());
     const auto stepTime = [this] { return m_panel->step().time(); };
-    m_conductor = new Conductor(*m_recorder, *m_bars, std::move(dialogs), stepTime, *this);
+    m_conductor = new Conductor(*m_recorder, *m_bars, m_dialogs, stepTime, *this);
     connect(m_actions, &TableActions::commanded, this, &TableWindow::perform);
     connect(m_actions, &TableActions::lookChosen, this, &TableWindow::setLook);
+    connect(m_actions, &TableActions::languageChosen, this, &TableWindow::languageChosen);
+    m_actions->showChoices(m_choice, m_language);
     connect(m_deck, &Deck::commanded, this, &TableWindow::perform);
     connect(m_panel, &Panel::commanded, this, &TableWindow::perform);
     for (KeyButton* button : {&m_top->liveBand(), &m_top->wholePage()})
@@ -157,8 +183,6 @@ void TableWindow::connectCommands(TableDialogs dialogs) {
         m_top->setWholePage(whole);
     });
     connect(m_sheet, &SheetView::entryClicked, m_conductor, &Conductor::correct);
-    connect(m_recorder, &Recorder::recorded, this, &TableWindow::showRecorded);
-    connect(m_recorder, &Recorder::failed, this, &TableWindow::showFailure);
 }
 
 void TableWindow::tellOfFile() {

@@ -12,6 +12,7 @@
 #include "ui/table/noticestrip.h"
 #include "ui/table/recorder.h"
 #include "ui/table/tabledialogs.h"
+#include "ui/wording/languages.h"
 
 #include <QMainWindow>
 #include <QTimer>
@@ -40,6 +41,8 @@ public:
 
     [[nodiscard]] const MatchFile& file() const { return m_recorder->file(); }
     void setLook(LookChoice choice);
+    /// Which language is marked as chosen.
+    void showLanguage(Language language);
     /// Carries out a command as its key does, if it is enabled.
     void perform(TableCommand command);
     /// A band of somebody else's, between the notices and the sheet; it belongs to the window from now on.
@@ -48,6 +51,9 @@ public:
 
 Q_SIGNALS:
     void lookChanged(const setfolio::Look& look);
+    void languageChosen(setfolio::Language language);
+    /// Everything in the window has been made anew, in another language; bands over the sheet are gone.
+    void rebuilt();
     void newMatchAsked();
     void openMatchAsked();
     /// Everything that `entry` changed has been painted.
@@ -59,8 +65,9 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
-    void build(SheetFonts fonts);
-    void connectCommands(TableDialogs dialogs);
+    void build();
+    void rebuild();
+    void connectCommands();
     void tellOfFile();
     void applyLook();
     void placeBars();
@@ -74,6 +81,8 @@ private:
     [[nodiscard]] Situation situation() const;
 
     Recorder* m_recorder;
+    SheetFonts m_fonts;
+    TableDialogs m_dialogs;
     TableActions* m_actions = nullptr;
     Conductor* m_conductor = nullptr;
     InlineBars* m_bars = nullptr;
@@ -92,6 +101,7 @@ private:
     QPalette m_system;
     LookChoice m_choice = LookChoice::AsSystem;
     Look m_look = Look::of(Theme::Light, 1);
+    Language m_language = Language::AsSystem;
 };
 
 } // namespace setfolio

@@ -59,6 +59,10 @@ struct Hand {
     void operator()(const SetEnded&) {}
     void operator()(const Remark&) {}
     void operator()(const Strike&) {}
+    void operator()(const Signed&) {}
+    void operator()(const LeftUnsigned&) {}
+    void operator()(const Sealed&) {}
+    void operator()(const Reopened&) {}
 
     /// Crosses the points that a ruling takes back; how many there were.
     int takeBack(const TakenBackPoints& taken);

@@ -9,6 +9,7 @@
 #include "core/rules/momentjudge.h"
 #include "core/rules/rulingjudge.h"
 #include "core/rules/sanctionjudge.h"
+#include "core/rules/sealjudge.h"
 #include "core/rules/servicejudge.h"
 #include "core/rules/setjudge.h"
 #include "core/rules/substitutionjudge.h"
@@ -18,7 +19,14 @@
 namespace setfolio {
 namespace {
 
-/// Judges an entry in a state whose match is opened and not closed; each kind is one overload.
+/// What may come after the closing of the match: corrections, and what signs it off.
+bool mayFollowClosing(const Entry& entry) {
+    return std::holds_alternative<Strike>(entry) || std::holds_alternative<Signed>(entry) ||
+           std::holds_alternative<LeftUnsigned>(entry) || std::holds_alternative<Sealed>(entry) ||
+           std::holds_alternative<Reopened>(entry);
+}
+
+/// Judges an entry in a state whose match is opened; each kind is one overload.
 class Judge {
 public:
     Judge(const MatchState& state, const QDateTime& time)
@@ -72,6 +80,11 @@ public:
     Findings operator()(const PenaltyPoint&) const { return momentForPenalty(m_state); }
     Findings operator()(const Strike&) const { return {}; } // judgeStrike's
 
+    Findings operator()(const Signed& given) const { return judgeSigned(m_state, given); }
+    Findings operator()(const LeftUnsigned& left) const { return judgeLeftUnsigned(m_state, left); }
+    Findings operator()(const Sealed& sealed) const { return judgeSealed(m_state, sealed); }
+    Findings operator()(const Reopened& reopened) const { return judgeReopened(m_state, reopened); }
+
 private:
     const MatchState& m_state;
     const QDateTime& m_time;
@@ -83,7 +96,9 @@ Findings judge(const MatchState& state, const Entry& entry, const QDateTime& tim
     const auto* opening = std::get_if<MatchOpened>(&entry);
     if (!state.opened)
         return opening ? judgeOpening(*opening) : Findings{refused(FindingKind::MatchNotOpened)};
-    if (state.closed && !std::holds_alternative<Strike>(entry))
+    if (Findings findings = againstSeals(state, entry); !findings.empty())
+        return findings;
+    if (state.closed && !mayFollowClosing(entry))
         return {refused(FindingKind::MatchIsClosed)};
     return std::visit(Judge(state, time), entry);
 }
@@ -113,15 +128,21 @@ MatchState stateAt(std::span<const Recorded> entries, const Placed& placed) {
     return state;
 }
 
+/// Whether corrections have seals to heed: else nobody need look for them.
+bool anythingSealed(const MatchState& state) {
+    return std::ranges::any_of(state.signOffs, [](const SignOff& signOff) { return signOff.seal.has_value(); });
+}
+
 } // namespace
 
 Findings judgeNext(std::span<const Recorded> entries, const MatchState& state, const Entry& entry,
                    const std::optional<Placed>& placed, const QDateTime& time) {
-    if (const auto* strike = std::get_if<Strike>(&entry))
-        return judgeStrike(entries, *strike);
-    if (!placed)
+    const auto* strike = std::get_if<Strike>(&entry);
+    if (!strike && !placed)
         return judge(state, entry, time);
-    if (Findings findings = judgeStrike(entries, {placed->target, {}}); !findings.empty())
+    if (Findings findings = judgeStrike(entries, strike ? *strike : Strike{placed->target, {}}); !findings.empty())
+        return findings;
+    if (Findings findings = againstSeals(entries, entry, placed); !findings.empty() || strike)
         return findings;
     return judge(stateAt(entries, *placed), entry);
 }
@@ -140,9 +161,13 @@ std::vector<EntryFinding> review(std::span<const Recorded> entries) {
         note(*item.recorded, judge(state, item.recorded->entry, time));
         state = apply(std::move(state), *item.recorded);
     }
-    for (std::size_t index = 0; index < entries.size(); ++index)
-        if (const auto* strike = std::get_if<Strike>(&entries[index].entry))
-            note(entries[index], judgeStrike(entries.first(index), *strike));
+    for (std::size_t index = 0; index < entries.size(); ++index) {
+        const Recorded& recorded = entries[index];
+        if (const auto* strike = std::get_if<Strike>(&recorded.entry))
+            note(recorded, judgeStrike(entries.first(index), *strike));
+        if (anythingSealed(state))
+            note(recorded, againstSeals(entries.first(index), recorded.entry, recorded.placed));
+    }
     std::ranges::stable_sort(found, {}, &EntryFinding::entry);
     return found;
 }

@@ -1,0 +1,63 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/wording/signoffwords.h"
+
+#include "ui/wording/fill.h"
+
+#include <QCoreApplication>
+
+namespace setfolio {
+
+namespace {
+
+struct SignOff {
+    Q_DECLARE_TR_FUNCTIONS(SignOff)
+};
+
+QString teamWords(const PerTeam<TeamName>& teams, Team team) {
+    const TeamName& name = teams[team];
+    if (!name.code.isEmpty())
+        return name.code;
+    if (!name.name.isEmpty())
+        return name.name;
+    return team == Team::Home ? SignOff::tr("Home") : SignOff::tr("Visitors");
+}
+
+} // namespace
+
+QString whatIsSigned(std::optional<int> set) {
+    return set ? fill(SignOff::tr("set %1"), {QString::number(*set)}) : SignOff::tr("match");
+}
+
+QString signerWords(Signer role) {
+    switch (role) {
+    case Signer::Scorer:
+        return SignOff::tr("scorer");
+    case Signer::AssistantScorer:
+        return SignOff::tr("assistant scorer");
+    case Signer::Captains:
+        return SignOff::tr("captain");
+    case Signer::Coaches:
+        return SignOff::tr("coach");
+    case Signer::SecondReferee:
+        return SignOff::tr("second referee");
+    case Signer::FirstReferee:
+        return SignOff::tr("first referee");
+    }
+    return {};
+}
+
+QString signatoryWords(const Signatory& who, const PerTeam<TeamName>& teams) {
+    QString words = signerWords(who.role);
+    if (who.team)
+        return fill(SignOff::tr("%1 %2"), {teamWords(teams, *who.team), words});
+    if (!words.isEmpty())
+        words[0] = words[0].toUpper();
+    return words;
+}
+
+QString protestWords(const QString& role) {
+    return fill(SignOff::tr("%1, under protest"), {role});
+}
+
+} // namespace setfolio

@@ -39,15 +39,14 @@ void drawSeal(Draft& draft, const Scene& scene, const SignOffRecord& signOff) {
     drawQr(draft, tag, {sealLeft, footBottom - sealSide}, sealSide, sealText(scene.heading, signOff, result));
 }
 
-/// Whole minutes from the start to the end, over midnight if need be; none while either is unknown.
+} // namespace
+
 std::optional<int> minutesOf(const SetRecord& set) {
     if (!set.startedAt.isValid() || !set.endedAt.isValid())
         return std::nullopt;
     constexpr int day = 24 * 60 * 60;
     return (set.startedAt.secsTo(set.endedAt) + day) % day / 60;
 }
-
-} // namespace
 
 void drawFootTitle(Draft& draft, double left, double right, const QString& title) {
     draft.ruleAcross(foot.as(ItemRole::Rule), left, right, footTop, 0.5, soot);

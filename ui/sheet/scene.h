@@ -54,6 +54,8 @@ void drawOfficials(Draft& draft, const Scene& scene);
 /// The signatures given on screen, in the place of the lines for ink.
 void drawSignatures(Draft& draft, const Scene& scene);
 void drawResult(Draft& draft, const Scene& scene);
+/// Whole minutes from the start to the end, over midnight if need be; none while either is unknown.
+[[nodiscard]] std::optional<int> minutesOf(const SetRecord& set);
 /// The rule and title over a part of the foot.
 void drawFootTitle(Draft& draft, double left, double right, const QString& title);
 void drawLegend(Draft& draft, const Scene& scene);

@@ -4,8 +4,8 @@
 /// The last entries, the newest on top: as many as there is room for.
 #pragma once
 
-#include "ui/table/entrylog.h"
 #include "ui/table/look.h"
+#include "ui/wording/entrylog.h"
 
 #include <QWidget>
 

@@ -6,8 +6,8 @@
 #pragma once
 
 #include "ui/table/deckview.h"
-#include "ui/table/entrylog.h"
 #include "ui/table/keybutton.h"
+#include "ui/wording/entrylog.h"
 
 #include <QWidget>
 

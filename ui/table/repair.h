@@ -5,7 +5,7 @@
 #pragma once
 
 #include "core/rules/judge.h"
-#include "ui/table/entrylog.h"
+#include "ui/wording/entrylog.h"
 
 #include <QString>
 

@@ -7,11 +7,11 @@
 #include "ui/sheet/fonts.h"
 #include "ui/table/clock.h"
 #include "ui/table/commands.h"
-#include "ui/table/entrylog.h"
 #include "ui/table/look.h"
 #include "ui/table/noticestrip.h"
 #include "ui/table/recorder.h"
 #include "ui/table/tabledialogs.h"
+#include "ui/wording/entrylog.h"
 #include "ui/wording/languages.h"
 
 #include <QMainWindow>

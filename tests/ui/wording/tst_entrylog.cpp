@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
-#include "ui/table/entrylog.h"
+#include "ui/wording/entrylog.h"
 
 #include "tests/support/matchbuilder.h"
 

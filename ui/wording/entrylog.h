@@ -1,7 +1,8 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 
-/// The entries as the list beside the sheet shows them, in the order in which they were recorded.
+/// The entries in words, in the order in which they were recorded: for the list beside the sheet, and for the printed
+/// one.
 #pragma once
 
 #include "core/match/fold.h"

@@ -22,7 +22,7 @@ struct Hand {
     void operator()(const SetStarted&);
     void operator()(const ServeContacted&);
     void operator()(const RallyWon& rally);
-    void operator()(const Replay&);
+    void operator()(const Replay& replay);
     void operator()(const NoServe&);
     void operator()(const ServerSeen&) {}
     void operator()(const WrongServer& ruling);
@@ -66,6 +66,8 @@ struct Hand {
 
     /// Crosses the points that a ruling takes back; how many there were.
     int takeBack(const TakenBackPoints& taken);
+    /// The winner's last exit score, where the entry has won the set.
+    void closeExits();
 
 private:
     // Where the pen stands.
@@ -84,6 +86,7 @@ private:
     void writeServe(MarkContent content); ///< fills the ring that stands empty for the serve, or draws one
     void writeLost(MarkShape shape);
     void writeRally(Team winner);
+    void writeExit(Team team, int total); ///< where the rulebook has exit scores
     void openTerm(bool penalty);
     [[nodiscard]] int nextPlace() const; ///< of the next point in the running score
     void run(Team team, RunningMark mark, bool penalty, int round);

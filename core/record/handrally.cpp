@@ -42,8 +42,8 @@ void Hand::writeRally(Team winner) {
     run(serving(), before.liberoServes ? RunningMark::Triangle : RunningMark::Ring, false, servedTerm().round);
 }
 
-void Hand::operator()(const Replay&) {
-    if (inPlay())
+void Hand::operator()(const Replay& replay) {
+    if (inPlay() && (rulebook.reServeWritten || replay.again != Again::ReServe))
         writeServe(ServedAgain());
 }
 

@@ -6,6 +6,7 @@
 
 #include "core/record/record.h"
 #include "ui/sheet/page.h"
+#include "ui/wording/inkset.h"
 
 #include <QLocale>
 
@@ -21,6 +22,7 @@ struct SheetOptions {
     QLocale locale = QLocale::c(); ///< for the date and the times of day
     /// On the screen, the flow of the page as it was shown last: then columns and sizes change only when they must.
     std::optional<Flow> former;
+    InkSet inks = InkSet::CobaltAndRust;
     /// When a set in play was printed, local time of day: its sheet says that this is how it stands. Invalid: it does
     /// not say so.
     QTime standsAt = {};

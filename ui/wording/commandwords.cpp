@@ -25,6 +25,7 @@ QString pattern(UsageError::Code code) {
     case MissingValue:   return Say::tr("The option %1 needs a value after it.");
     case UnknownPaper:   return Say::tr("There is no paper %1: choose letter or a4.");
     case UnknownFormat:  return Say::tr("A match cannot be exported as %1: choose json.");
+    case UnknownPdfForm: return Say::tr("A PDF cannot be made as %1: choose archive or plain.");
     case MissingOption:  return Say::tr("The option %1 is missing.");
     case MissingFile:    return Say::tr("%1 needs to be told which file.");
     case TooManyFiles:   return Say::tr("%1 is one file too many here.");
@@ -60,7 +61,9 @@ QString helpText() {
         "\n"
         "setfolio [FILE]                          open the window, at the match in FILE\n"
         "setfolio print FILE... --to PDF          print the sheets of all sets of all FILEs into one PDF\n"
-        "               [--paper letter|a4]       on this paper; letter if none is named\n"
+        "               [--paper letter|a4]       on this paper; your country's own if none is named\n"
+        "               [--as archive|plain]      as PDF/A-1b for the archive, or as a plain PDF; archive if none is "
+        "named\n"
         "setfolio check FILE...                   say whether each FILE is whole and lawful\n"
         "setfolio enter LIST --to FILE            judge a list of entries and write it as a new match file\n"
         "setfolio export FILE --as json           write what stands on the sheets as JSON,\n"

@@ -15,12 +15,13 @@ struct UsageError {
     enum class Code {
         UnknownOption,
         RepeatedOption,
-        MissingValue,  ///< an option without its value
-        UnknownPaper,  ///< the value of --paper
-        UnknownFormat, ///< the value of --as
-        MissingOption, ///< an option that the command cannot do without
-        MissingFile,   ///< a command without a file; the command
-        TooManyFiles,  ///< the first word that is too many
+        MissingValue,   ///< an option without its value
+        UnknownPaper,   ///< the value of --paper
+        UnknownFormat,  ///< the value of --as for an export
+        UnknownPdfForm, ///< the value of --as for printing
+        MissingOption,  ///< an option that the command cannot do without
+        MissingFile,    ///< a command without a file; the command
+        TooManyFiles,   ///< the first word that is too many
     };
     Code code = Code::UnknownOption;
     QString word;

@@ -8,9 +8,17 @@
 #include "core/ledger/wholefile.h"
 #include "core/record/matchfile.h"
 #include "ui/dialogs/newmatchdialog.h"
+#include "ui/practice/practicedialog.h"
+#include "ui/practice/practicesession.h"
+#include "ui/print/sheetpages.h"
+#include "ui/sheet/pdf.h"
+#include "ui/sheet/storysheet.h"
 #include "ui/table/tablewindow.h"
+#include "ui/wording/about.h"
+#include "ui/wording/commandwords.h"
 #include "ui/wording/errorwords.h"
 #include "ui/wording/openwords.h"
+#include "ui/wording/storywords.h"
 
 #include <QApplication>
 #include <QDir>
@@ -51,6 +59,11 @@ MatchDraft draftFor(const Clock& clock) {
     return draft;
 }
 
+/// A file of its own for each practice match, which can be opened again like any other.
+QString practicePath(const Story& story, const Clock& clock) {
+    return ownFolder() + u"/practice/%1-%2.setfolio"_s.arg(story.id, clock.utc().toString(u"yyyyMMdd-HHmmss"_s));
+}
+
 std::vector<Recorded> recordedAt(const QDateTime& time, const std::vector<Entry>& entries) {
     std::vector<Recorded> recorded;
     for (const Entry& entry : entries)
@@ -88,6 +101,7 @@ void FrontDesk::showStartPage() {
     m_startPage->setFolder(matchFolder());
     connect(m_startPage, &StartPage::newMatchWanted, this, &FrontDesk::beginMatch);
     connect(m_startPage, &StartPage::matchChosen, this, &FrontDesk::open);
+    connect(m_startPage, &StartPage::practiceWanted, this, &FrontDesk::beginPractice);
     connect(m_startPage, &StartPage::demoWanted, this, &FrontDesk::openDemo);
     m_startPage->setWindowTitle(u"Setfolio"_s);
     m_startPage->show();
@@ -138,6 +152,41 @@ void FrontDesk::beginMatch() {
         m_laidAside = typed;
 }
 
+void FrontDesk::beginPractice() {
+    PracticeDialog dialog(parentForMessages());
+    connect(&dialog, &PracticeDialog::printAsked, this,
+            [this, &dialog](const QString& id) { printStory(id, &dialog); });
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    Story story = practiceStory(dialog.storyId());
+    const QString path = practicePath(story, m_clock);
+    if (const auto written = writeMatch(path, story.given); !written)
+        return tell(written.error(), parentForMessages());
+    auto file = MatchFile::open(path, Ledger::Access::ReadWrite);
+    if (!file) {
+        LedgerError error = file.error();
+        error.path = path;
+        return tell(sentence(error), parentForMessages());
+    }
+    TableWindow* table = showTable(std::move(*file));
+    new PracticeSession(*table, std::move(story), dialog.pace(), comparisonShown(m_fonts));
+}
+
+void FrontDesk::printStory(const QString& id, QWidget* parent) {
+    const Story story = practiceStory(id);
+    const QString name = QDir(matchFolder()).filePath(id + u".pdf"_s);
+    const QString path = QFileDialog::getSaveFileName(parent, storyTitle(id), name, u"PDF (*.pdf)"_s);
+    if (path.isEmpty())
+        return;
+    const auto pages = composeStory(storyTextOf(story), m_fonts, usualPaper(QLocale()));
+    const auto pdf = pdfOf(pages, {storyTitle(id), aboutLine(), m_clock.utc()});
+    const auto written = pdf ? writeWholeFile(path, *pdf) : tl::expected<void, FileError>();
+    if (!pdf)
+        tell(sheetsNotDrawn(path), parent);
+    else
+        tell(written ? pagesWritten(path, static_cast<int>(pages.size())) : sentence(written.error()), parent);
+}
+
 void FrontDesk::openDemo() {
     open(demoCopy());
 }
@@ -148,7 +197,7 @@ void FrontDesk::askForMatch(QWidget* parent) {
         open(path);
 }
 
-void FrontDesk::showTable(MatchFile file) {
+TableWindow* FrontDesk::showTable(MatchFile file) {
     const QString path = QFileInfo(file.ledger().path()).canonicalFilePath();
     rememberMatch(path);
     auto* table = new TableWindow(std::move(file), m_clock, m_fonts, standardDialogs(m_fonts, m_clock));
@@ -159,6 +208,7 @@ void FrontDesk::showTable(MatchFile file) {
     table->show();
     if (m_startPage)
         m_startPage->close();
+    return table;
 }
 
 QWidget* FrontDesk::parentForMessages() const {

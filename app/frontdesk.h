@@ -32,9 +32,11 @@ public:
 
 private:
     void beginMatch();
+    void beginPractice();
+    void printStory(const QString& id, QWidget* parent);
     void openDemo();
     void askForMatch(QWidget* parent);
-    void showTable(class MatchFile file);
+    class TableWindow* showTable(class MatchFile file);
     [[nodiscard]] QWidget* parentForMessages() const;
 
     SheetFonts m_fonts;

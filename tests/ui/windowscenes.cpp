@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "tests/ui/windowscenes.h"
 
+#include "core/match/fold.h"
+#include "core/record/writeup.h"
 #include "tests/ui/dialogs/dialogmatches.h"
 #include "tests/ui/table/opentable.h"
 #include "ui/dialogs/lineupdialog.h"
@@ -12,6 +14,8 @@
 #include "ui/dialogs/setdialogs.h"
 #include "ui/dialogs/startpage.h"
 #include "ui/dialogs/tossdialog.h"
+#include "ui/practice/practicedialog.h"
+#include "ui/practice/practicesession.h"
 #include "ui/print/preview.h"
 #include "ui/table/noticeband.h"
 #include "ui/wording/errorwords.h"
@@ -74,6 +78,25 @@ ShownWindow readOnlyTable() {
     showActive(*two->second);
     QWidget* window = two->second.get();
     return {two, window};
+}
+
+/// The longest sentences that a story can hold over the sheet.
+ShownWindow practiceTable() {
+    Story story = practiceStory(u"4-wrong-server"_s);
+    auto opened = std::make_shared<OpenTable>(std::span<const Recorded>(story.given), smallestRoom);
+    auto* session = new PracticeSession(opened->window(), story, Pace::Slow, {});
+    while (!std::holds_alternative<WrongServer>(story.steps[session->reader().told()].told.entry))
+        session->reader().tellNext();
+    session->reader().tellNext();
+    QCoreApplication::processEvents(); // it finds its room
+    QWidget* window = &opened->window();
+    return {opened, window};
+}
+
+Compared twoSheets() {
+    const Story story = practiceStory(u"5-corrected-call"_s);
+    const MatchRecord right = writeUp(story.right);
+    return {right.sets.front(), writeUp(rightAfter(story, 20)).sets.front(), fold(story.right)};
 }
 
 ShownWindow startPage() {
@@ -229,6 +252,9 @@ const std::vector<WindowScene>& windowScenes() {
         {"end of a set", [] { return make<SetEndDialog>(setWon().state(), QTime(18, 59), unitedStates); }},
         {"end of a set that goes on", [] { return make<SetEndDialog>(inPlay().state(), QTime(18, 59), unitedStates); }},
         {"close of the match", [] { return make<MatchCloseDialog>(threeSetsWon(), unitedStates); }},
+        {"practice", [] { return make<PracticeDialog>(); }},
+        {"practice at the table", practiceTable},
+        {"comparison of two sheets", [] { return make<ComparisonDialog>(twoSheets()); }},
         {"preview", preview},
         {"preview with a long sentence", previewWithSentence},
     };

@@ -77,13 +77,16 @@ QWidget* StartPage::makeChoices() {
     makePrimary(*m_newMatch);
     auto* open = new TwoLineButton(tr("Open a match file…"), tr("Go on with a match, or read and print it"));
     open->setObjectName(u"openFile"_s);
-    auto* demo = new TwoLineButton(tr("Open the demo match"), tr("Invented teams, to look round and to practise on"));
+    auto* practice = new TwoLineButton(tr("Practice…"), tr("A set is told to you, and your sheet compared"));
+    practice->setObjectName(u"practice"_s);
+    auto* demo = new TwoLineButton(tr("Open the demo match"), tr("Invented teams, to look round"));
     demo->setObjectName(u"demo"_s);
-    for (QPushButton* button : {m_newMatch, static_cast<QPushButton*>(open), static_cast<QPushButton*>(demo)})
+    for (QPushButton* button : std::initializer_list<QPushButton*>{m_newMatch, open, practice, demo})
         column->addWidget(button);
     column->addStretch();
     connect(m_newMatch, &QPushButton::clicked, this, &StartPage::newMatchWanted);
     connect(open, &QPushButton::clicked, this, &StartPage::askForFile);
+    connect(practice, &QPushButton::clicked, this, &StartPage::practiceWanted);
     connect(demo, &QPushButton::clicked, this, &StartPage::demoWanted);
     return side;
 }

@@ -39,6 +39,7 @@ public:
 Q_SIGNALS:
     void newMatchWanted();
     void matchChosen(const QString& path);
+    void practiceWanted();
     void demoWanted();
 
 protected:

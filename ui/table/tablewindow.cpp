@@ -74,6 +74,11 @@ void TableWindow::perform(TableCommand command) {
         m_conductor->perform(command);
 }
 
+void TableWindow::putOverSheet(QWidget& band) {
+    m_left->insertWidget(1, &band);
+    band.show();
+}
+
 bool TableWindow::event(QEvent* event) {
     const bool handled = QMainWindow::event(event);
     if (event->type() == QEvent::UpdateRequest && m_unpainted.value != 0) {
@@ -181,6 +186,7 @@ void TableWindow::applyLook() {
     m_deck->setLook(m_look);
     m_bars->setLook(m_look);
     placeBars();
+    Q_EMIT lookChanged(m_look);
 }
 
 void TableWindow::placeBars() {

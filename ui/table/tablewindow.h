@@ -42,8 +42,12 @@ public:
     void setLook(LookChoice choice);
     /// Carries out a command as its key does, if it is enabled.
     void perform(TableCommand command);
+    /// A band of somebody else's, between the notices and the sheet; it belongs to the window from now on.
+    void putOverSheet(QWidget& band);
+    [[nodiscard]] const Look& look() const { return m_look; }
 
 Q_SIGNALS:
+    void lookChanged(const setfolio::Look& look);
     void newMatchAsked();
     void openMatchAsked();
     /// Everything that `entry` changed has been painted.

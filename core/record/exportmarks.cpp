@@ -43,6 +43,10 @@ struct ContentWriter {
         json.insert(u"opponents"_s, mark.opponents);
         json.insert(u"in"_s, toExport(mark.in));
         json.insert(u"out"_s, toExport(mark.out));
+        if (mark.score) {
+            json.insert(u"text"_s, json.value(u"text"_s).toString() + scoreText(*mark.score));
+            json.insert(u"score"_s, QJsonArray{mark.score->own, mark.score->opponents});
+        }
         return json;
     }
     QJsonObject operator()(const TimeOutMark& mark) const {
@@ -50,8 +54,10 @@ struct ContentWriter {
         json.insert(u"opponents"_s, mark.opponents);
         return json;
     }
+    QJsonObject operator()(const ExitScore& exit) const { return withTotal(u"exit-score"_s, exit.total); }
 
 private:
+    static QString scoreText(const ScoreAt& score) { return u" %1–%2"_s.arg(score.own).arg(score.opponents); }
     static QJsonObject withTotal(const QString& content, int total) {
         QJsonObject json = written(content, QString::number(total));
         json.insert(u"total"_s, total);

@@ -12,8 +12,8 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace {
 
-int inkNumber(int round) {
-    return static_cast<int>(inkOfRound(round)) + 1;
+int inkNumber(int round, int inks) {
+    return static_cast<int>(inkOfRound(round, inks)) + 1;
 }
 
 QString runningWord(RunningMark mark) {
@@ -37,10 +37,10 @@ QJsonObject toExport(const Standing& standing) {
     return json;
 }
 
-QJsonObject toExport(const Term& term) {
+QJsonObject toExport(const Term& term, int inks) {
     QJsonObject json{{u"slot"_s, exportWord(term.slot)},
                      {u"round"_s, term.round},
-                     {u"ink"_s, inkNumber(term.round)},
+                     {u"ink"_s, inkNumber(term.round, inks)},
                      {u"marks"_s, listOf(term.marks)}};
     if (term.crossed)
         json.insert(u"crossed"_s, true);
@@ -52,9 +52,9 @@ QJsonObject toExport(const TimeOutTaken& timeOut) {
         {u"own"_s, timeOut.own}, {u"opponents"_s, timeOut.opponents}, {u"entry"_s, setfolio::toExport(timeOut.entry)}};
 }
 
-QJsonObject toExport(const CountedSubstitution& counted) {
+QJsonObject toExport(const CountedSubstitution& counted, int inks) {
     return {{u"round"_s, counted.round},
-            {u"ink"_s, inkNumber(counted.round)},
+            {u"ink"_s, inkNumber(counted.round, inks)},
             {u"entry"_s, setfolio::toExport(counted.entry)}};
 }
 
@@ -79,11 +79,11 @@ QJsonObject toExport(const LiberoMove& move) {
             {u"entry"_s, setfolio::toExport(move.entry)}};
 }
 
-template <typename Values>
-QJsonArray list(const Values& values) {
+template <typename Values, typename... Inks>
+QJsonArray list(const Values& values, Inks... inks) {
     QJsonArray array;
     for (const auto& value : values)
-        array.append(toExport(value));
+        array.append(toExport(value, inks...));
     return array;
 }
 
@@ -99,10 +99,10 @@ QJsonArray slotsOf(const TeamRecord& team) {
     return rows;
 }
 
-QJsonObject teamOf(const TeamRecord& team) {
+QJsonObject teamOf(const TeamRecord& team, int inks) {
     QJsonObject json{{u"line-up-given"_s, team.lineUpGiven}, {u"slots"_s, slotsOf(team)},
-                     {u"liberos"_s, listOf(team.liberos)},   {u"terms"_s, list(team.terms)},
-                     {u"time-outs"_s, list(team.timeOuts)},  {u"substitutions"_s, list(team.substitutions)}};
+                     {u"liberos"_s, listOf(team.liberos)},   {u"terms"_s, list(team.terms, inks)},
+                     {u"time-outs"_s, list(team.timeOuts)},  {u"substitutions"_s, list(team.substitutions, inks)}};
     if (!team.liberoMoves.empty())
         json.insert(u"libero-moves"_s, list(team.liberoMoves));
     if (team.captain)
@@ -110,13 +110,13 @@ QJsonObject teamOf(const TeamRecord& team) {
     return json;
 }
 
-QJsonObject runningPoint(Team team, const RunningPoint& point) {
+QJsonObject runningPoint(Team team, const RunningPoint& point, int inks) {
     QJsonObject json{{u"team"_s, entryWord(team)},
                      {u"total"_s, point.total},
                      {u"opponents"_s, point.opponents},
                      {u"mark"_s, runningWord(point.mark)},
                      {u"round"_s, point.round},
-                     {u"ink"_s, inkNumber(point.round)},
+                     {u"ink"_s, inkNumber(point.round, inks)},
                      {u"entry"_s, setfolio::toExport(point.entry)}};
     if (point.penalty)
         json.insert(u"penalty"_s, true);
@@ -126,11 +126,11 @@ QJsonObject runningPoint(Team team, const RunningPoint& point) {
 }
 
 /// Both running scores in one, in the order of play.
-QJsonArray runningOf(const PerTeam<TeamRecord>& teams) {
+QJsonArray runningOf(const PerTeam<TeamRecord>& teams, int inks) {
     std::vector<std::pair<int, QJsonObject>> points;
     for (const Team team : bothTeams)
         for (const RunningPoint& point : teams[team].running)
-            points.emplace_back(point.place, runningPoint(team, point));
+            points.emplace_back(point.place, runningPoint(team, point, inks));
     std::ranges::stable_sort(points, {}, &std::pair<int, QJsonObject>::first);
     QJsonArray running;
     for (const auto& [place, point] : points)
@@ -168,12 +168,13 @@ void putWhatIsKnown(QJsonObject& json, const SetRecord& set) {
 } // namespace
 
 QJsonObject toExport(const SetRecord& set) {
+    const auto team = [&set](const TeamRecord& record) { return teamOf(record, set.inks); };
     QJsonObject json{{u"number"_s, set.number},
                      {u"started"_s, set.started},
                      {u"finished"_s, set.result && set.result->confirmed},
                      {u"score"_s, toExport(set.score)},
-                     {u"teams"_s, ofBoth<TeamRecord>(set.teams, teamOf)},
-                     {u"running"_s, runningOf(set.teams)},
+                     {u"teams"_s, ofBoth<TeamRecord>(set.teams, team)},
+                     {u"running"_s, runningOf(set.teams, set.inks)},
                      {u"notes"_s, listOf(set.notes)}};
     putWhatIsKnown(json, set);
     return json;

@@ -51,6 +51,19 @@ void Hand::writeLost(MarkShape shape) {
         add(servedTerm(), shape, RallyLost());
     else
         writeServe(RallyLost());
+    // A ruling may have taken points back already.
+    const bool ruled = std::holds_alternative<WrongServer>(recorded.entry) && !struck();
+    writeExit(serving(), ruled ? record.score[serving()] : before.points[serving()]);
+}
+
+void Hand::writeExit(Team team, int total) {
+    if (rulebook.exitScores && !record.teams[team].terms.empty())
+        add(record.teams[team].terms.back(), MarkShape::None, ExitScore{total});
+}
+
+void Hand::closeExits() {
+    if (inPlay() && record.result && !struck() && !std::holds_alternative<Forfeit>(recorded.entry))
+        writeExit(record.result->winner, record.score[record.result->winner]);
 }
 
 void Hand::openTerm(bool penalty) {
@@ -64,6 +77,8 @@ void Hand::openTerm(bool penalty) {
 void Hand::run(Team team, RunningMark mark, bool penalty, int round) {
     if (struck())
         return;
+    if (mark == RunningMark::Ring && rulebook.runningMark == OwnPointMark::Slashed)
+        mark = RunningMark::Slash;
     record.teams[team].running.push_back({.place = nextPlace(),
                                           .total = before.points[team] + 1,
                                           .opponents = before.points[opponentsOf(team)],

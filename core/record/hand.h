@@ -22,7 +22,7 @@ struct Hand {
     void operator()(const SetStarted&);
     void operator()(const ServeContacted&);
     void operator()(const RallyWon& rally);
-    void operator()(const Replay&);
+    void operator()(const Replay& replay);
     void operator()(const NoServe&);
     void operator()(const ServerSeen&) {}
     void operator()(const WrongServer& ruling);
@@ -58,6 +58,8 @@ struct Hand {
     void operator()(const Remark&) {}
     void operator()(const Strike&) {}
 
+    /// The winner's last exit score, where the entry has won the set.
+    void closeExits();
     /// Crosses the team's points from that entry on; how many there were.
     int takeBack(Team team, EntryNumber first);
 
@@ -77,6 +79,7 @@ private:
     Mark& add(Term& term, MarkShape shape, MarkContent content);
     void writeServe(MarkContent content); ///< fills the ring that stands empty for the serve, or draws one
     void writeLost(MarkShape shape);
+    void writeExit(Team team, int total); ///< where the rulebook has exit scores
     void openTerm(bool penalty);
     [[nodiscard]] int nextPlace() const; ///< of the next point in the running score
     void run(Team team, RunningMark mark, bool penalty, int round);

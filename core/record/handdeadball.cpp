@@ -7,7 +7,10 @@ namespace setfolio {
 
 void Hand::operator()(const Substitution& substitution) {
     Term& term = servedTerm();
-    add(term, MarkShape::None, SubstitutionMark{substitution.team != serving(), substitution.in, substitution.out});
+    SubstitutionMark mark{substitution.team != serving(), substitution.in, substitution.out, std::nullopt};
+    if (rulebook.substitutionScored)
+        mark.score = {before.points[substitution.team], before.points[opponentsOf(substitution.team)]};
+    add(term, MarkShape::None, mark);
     std::vector<CountedSubstitution>& counted = record.teams[substitution.team].substitutions;
     if (!struck() && countsAsSubstitution(rulebook, before.substitutions[substitution.team], substitution.kind))
         counted.push_back({term.round, recorded.number});

@@ -38,8 +38,8 @@ void Hand::operator()(const RallyWon& rally) {
     run(serving(), before.liberoServes ? RunningMark::Triangle : RunningMark::Ring, false, servedTerm().round);
 }
 
-void Hand::operator()(const Replay&) {
-    if (inPlay())
+void Hand::operator()(const Replay& replay) {
+    if (inPlay() && (rulebook.reServeWritten || replay.again != Again::ReServe))
         writeServe(ServedAgain());
 }
 

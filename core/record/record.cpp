@@ -4,16 +4,8 @@
 
 namespace setfolio {
 
-Ink inkOfRound(int round) {
-    switch ((round - 1) % 3) {
-    case 0:
-        return Ink::First;
-    case 1:
-        return Ink::Second;
-    case 2:
-        return Ink::Third;
-    }
-    Q_UNREACHABLE();
+Ink inkOfRound(int round, int inks) {
+    return static_cast<Ink>((round - 1) % inks);
 }
 
 } // namespace setfolio

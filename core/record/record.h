@@ -17,9 +17,10 @@ namespace setfolio {
 /// point without a serve.
 enum class MarkShape : std::uint8_t { None, Ring, Triangle, Square };
 
-/// The three inks, taken in turn by round.
-enum class Ink : std::uint8_t { First, Second, Third };
-[[nodiscard]] Ink inkOfRound(int round);
+/// The inks, taken in turn by round; three of them as a rule.
+enum class Ink : std::uint8_t { First, Second, Third, Fourth };
+/// Of so many `inks` as the rulebook wants, from 1 to 4.
+[[nodiscard]] Ink inkOfRound(int round, int inks);
 
 struct Awaiting { ///< the serve is contacted, the rally not decided: an empty ring
     bool operator==(const Awaiting&) const = default;
@@ -41,18 +42,28 @@ struct ServedAgain { ///< RS
 struct PenaltyLetter { ///< P, before the number it belongs to
     bool operator==(const PenaltyLetter&) const = default;
 };
+struct ScoreAt { ///< a moment's score, as one team sees it
+    int own = 0;
+    int opponents = 0;
+    bool operator==(const ScoreAt&) const = default;
+};
 struct SubstitutionMark { ///< S in/out of the serving team, Sx in/out of its opponents
     bool opponents = false;
     ShirtNumber in;
     ShirtNumber out;
+    std::optional<ScoreAt> score; ///< where the rulebook has it written
     bool operator==(const SubstitutionMark&) const = default;
 };
 struct TimeOutMark { ///< T of the serving team, Tx of its opponents
     bool opponents = false;
     bool operator==(const TimeOutMark&) const = default;
 };
+struct ExitScore { ///< the team's total when its server loses the serve, or wins the set
+    int total = 0;
+    bool operator==(const ExitScore&) const = default;
+};
 using MarkContent = std::variant<Awaiting, ServedPoint, OpeningPoint, RallyLost, ServedAgain, PenaltyLetter,
-                                 SubstitutionMark, TimeOutMark>;
+                                 SubstitutionMark, TimeOutMark, ExitScore>;
 
 struct Mark {
     MarkShape shape = MarkShape::None;
@@ -74,8 +85,8 @@ struct Term {
     bool operator==(const Term&) const = default;
 };
 
-/// How a number of the running score is marked: ringed when won on the own serve, slashed on the opponents', a triangle
-/// where the libero served, a square when it was given for a forfeit.
+/// How a number of the running score is marked: ringed when won on the own serve, or slashed where the rulebook wants
+/// that; slashed on the opponents'; a triangle where the libero served; a square when it was given for a forfeit.
 enum class RunningMark : std::uint8_t { Ring, Slash, Triangle, Square };
 
 /// A number in the running score.
@@ -227,6 +238,7 @@ struct SetRecord {
     std::optional<LivePlace> live; ///< while the set is in play
     std::optional<SetResult> result;
     bool cancelled = false; ///< broken off and played again on a sheet of its own
+    int inks = 3;           ///< taken in turn, round by round
     bool operator==(const SetRecord&) const = default;
 };
 

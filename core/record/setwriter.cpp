@@ -17,6 +17,7 @@ void SetWriter::write(const Recorded& recorded) {
             note->takenBack = count;
     }
     std::visit(hand, recorded.entry);
+    hand.closeExits();
     addNoteOfEvent(m_record, recorded, m_before);
 }
 

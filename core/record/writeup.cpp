@@ -32,7 +32,7 @@ void copyTeam(TeamRecord& record, const MatchState& state, Team which) {
     record.captain = captainOf(state, team, which);
     record.liberos = liberosOf(team);
     record.timeOuts = team.timeOuts;
-    if (team.liberoSlot)
+    if (team.liberoSlot && state.rulebook().liberoSlotMarked)
         record.slots[team.liberoSlot->index()].libero = team.liberoServed;
 }
 
@@ -56,6 +56,7 @@ void copySet(SetRecord& record, const MatchState& state, const SetState& set) {
     record.score = {set.teams.home.points, set.teams.visitors.points};
     record.result = set.winner ? std::optional(SetResult{*set.winner, set.ended}) : std::nullopt;
     record.cancelled = set.cancelled;
+    record.inks = state.rulebook().inks;
     record.live = &set == &state.set() ? livePlaceOf(state) : std::nullopt;
     if (&set == &state.set())
         for (const Team team : bothTeams)

@@ -120,11 +120,14 @@ inline QString inWords(const Mark& mark) {
                    [](const PenaltyLetter&) { return QStringLiteral("P"); },
                    [](const SubstitutionMark& s) {
                        return QStringLiteral("%1 %2/%3")
-                           .arg(s.opponents ? QStringLiteral("Sx") : QStringLiteral("S"))
-                           .arg(s.in.value)
-                           .arg(s.out.value);
+                                  .arg(s.opponents ? QStringLiteral("Sx") : QStringLiteral("S"))
+                                  .arg(s.in.value)
+                                  .arg(s.out.value) +
+                              (s.score ? QStringLiteral(" %1-%2").arg(s.score->own).arg(s.score->opponents)
+                                       : QString());
                    },
-                   [](const TimeOutMark& t) { return t.opponents ? QStringLiteral("Tx") : QStringLiteral("T"); }},
+                   [](const TimeOutMark& t) { return t.opponents ? QStringLiteral("Tx") : QStringLiteral("T"); },
+                   [](const ExitScore& exit) { return QStringLiteral("exit %1").arg(exit.total); }},
         mark.content);
     QString text = content;
     switch (mark.shape) {

@@ -32,6 +32,7 @@ Kind kindOf(const Item& item) {
     case ItemRole::RunningMark:
     case ItemRole::LegendMark:
     case ItemRole::CellCross:
+    case ItemRole::CaptainRing:
     case ItemRole::SlotPointer:
         return Kind::Mark;
     case ItemRole::Rule:
@@ -40,6 +41,7 @@ Kind kindOf(const Item& item) {
     case ItemRole::Box:
         return Kind::Box;
     case ItemRole::MarkStrike:
+    case ItemRole::ExitLine:
     case ItemRole::MarkCross:
     case ItemRole::RunningCross:
     case ItemRole::SlotStrike:
@@ -125,6 +127,7 @@ bool isContent(const Seen& text, const Seen& mark) {
     switch (text.item->role) {
     case ItemRole::ServeContent:
     case ItemRole::RunningNumber:
+    case ItemRole::SlotNumber:
     case ItemRole::LiberoNumber:
     case ItemRole::LegendContent:
         return mark.box.contains(text.box.center());

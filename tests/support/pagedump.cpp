@@ -20,14 +20,17 @@ const char* nameOf(Zone zone) {
 
 const char* nameOf(ItemRole role) {
     static constexpr std::array names{
-        "label",         "value",         "title",        "plate",          "plate-text",    "rule",
-        "box",           "tint",          "serve-mark",   "serve-content",  "opening",       "term-word",
-        "mark-strike",   "mark-cross",    "note-number",  "double-bar",     "cell-cross",    "live-cell",
-        "ghost-mark",    "slot-numeral",  "slot-pointer", "slot-number",    "slot-strike",   "captain",
-        "libero-mark",   "libero-number", "time-out",     "time-out-dash",  "counter",       "counter-cross",
-        "score",         "running",       "running-mark", "running-slash",  "running-opp",   "running-penalty",
-        "running-cross", "close-off",     "card",         "card-letter",    "remark-number", "remark-text",
-        "official",      "signature",     "legend-mark",  "legend-content", "legend-strike", "legend-text"};
+        "label",         "value",         "title",         "plate",           "plate-text",
+        "rule",          "box",           "tint",          "serve-mark",      "serve-content",
+        "opening",       "term-word",     "exit",          "exit-line",       "mark-strike",
+        "mark-cross",    "note-number",   "double-bar",    "cell-cross",      "live-cell",
+        "ghost-mark",    "slot-numeral",  "slot-pointer",  "slot-number",     "slot-strike",
+        "captain",       "captain-ring",  "libero-mark",   "libero-number",   "time-out",
+        "time-out-dash", "counter",       "counter-cross", "score",           "running",
+        "running-mark",  "running-slash", "running-opp",   "running-penalty", "running-cross",
+        "close-off",     "card",          "card-letter",   "remark-number",   "remark-text",
+        "official",      "signature",     "legend-mark",   "legend-content",  "legend-strike",
+        "legend-text"};
     static_assert(names.size() == static_cast<std::size_t>(ItemRole::LegendText) + 1);
     return names.at(static_cast<std::size_t>(role));
 }

@@ -60,7 +60,7 @@ std::vector<BlockPen::Span> BlockPen::spans() const {
 }
 
 void BlockPen::round(const Span& span) {
-    const InkStyle& ink = styleOfRound(span.column.round);
+    const InkStyle& ink = m_scene.inkOf(span.column.round);
     if (ink.tint)
         m_draft.rect(m_tag.as(ItemRole::Tint), {span.left, m_headTop, span.width, m_bottom - m_headTop}, ink.tint);
     const double centre = m_headTop + 2.1;
@@ -100,7 +100,7 @@ void BlockPen::rules() {
 }
 
 void BlockPen::cross(const Cell& cell, double left) {
-    const InkStyle& ink = styleOfRound(cell.round);
+    const InkStyle& ink = m_scene.inkOf(cell.round);
     const double half = 2.2;
     const QPointF middle(left + cellPadding + half + 0.4, rowCentre(m_team, cell.slot));
     for (const double slope : {1.0, -1.0})
@@ -123,7 +123,7 @@ void BlockPen::terms() {
                          sheet::live, {soot, 0.5, {}, false});
         if (cell.crossed)
             cross(cell, span.left);
-        drawTerm(m_draft, m_tag, place, cell.marks, cell.end, m_flow.steps[cell.place], styleOfRound(cell.round));
+        drawTerm(m_draft, m_tag, place, cell.marks, cell.end, m_flow.steps[cell.place], m_scene.inkOf(cell.round));
     }
 }
 

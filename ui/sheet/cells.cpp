@@ -51,6 +51,16 @@ bool endsSet(const Scene& scene, Team team, const std::vector<const Mark*>& mark
     });
 }
 
+/// The team's exit score after which none comes; nothing while the set goes on.
+const Mark* lastExit(const Scene& scene, Team team) {
+    const Mark* last = nullptr;
+    for (const Term& term : scene.team(team).terms)
+        for (const Mark& mark : term.marks)
+            if (std::holds_alternative<ExitScore>(mark.content) && !mark.struck && !mark.takenBack)
+                last = &mark;
+    return scene.isOver() ? last : nullptr;
+}
+
 /// Divides marks that no page is wide enough for; nearly always all of them stay together.
 std::vector<MeasuredMarks> pieces(MeasuredMarks marks, double width) {
     std::vector<MeasuredMarks> result;
@@ -85,6 +95,7 @@ public:
 private:
     void takeTeam(Team team) {
         std::size_t place = team == Team::Home ? 0 : 1;
+        m_lastExit = lastExit(m_scene, team);
         for (const Written& written : writtenBy(m_scene, team)) {
             take(team, written, place);
             place += 2; // the teams' terms alternate: a new one leaves the places of the others as they were
@@ -92,8 +103,10 @@ private:
     }
     void take(Team team, const Written& written, std::size_t place) {
         Cell cell{team, written.slot, 0, written.round, written.crossed, written.live, {}, TermEnd::None, place};
-        std::vector<MeasuredMarks> parts =
-            pieces(measured(m_draft, written.marks, styleOfRound(written.round)), roundsWidth);
+        MeasuredMarks marks = measured(m_draft, written.marks, m_scene.inkOf(written.round));
+        for (MeasuredMark& mark : marks)
+            mark.last = mark.mark == m_lastExit;
+        std::vector<MeasuredMarks> parts = pieces(std::move(marks), roundsWidth);
         for (std::size_t i = 0; i < parts.size(); ++i) {
             cell.column = static_cast<int>(i); // the part, until the columns are known
             cell.marks = std::move(parts[i]);
@@ -141,7 +154,8 @@ private:
     const Draft& m_draft;
     const Scene& m_scene;
     Cells m_cells;
-    std::size_t m_extra = 1000; ///< places of further parts, beyond any term's
+    const Mark* m_lastExit = nullptr; ///< of the team that is taken
+    std::size_t m_extra = 1000;       ///< places of further parts, beyond any term's
 };
 
 } // namespace

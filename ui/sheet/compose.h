@@ -6,6 +6,7 @@
 
 #include "core/record/record.h"
 #include "ui/sheet/page.h"
+#include "ui/wording/inkset.h"
 
 #include <QLocale>
 
@@ -21,6 +22,7 @@ struct SheetOptions {
     QLocale locale = QLocale::c(); ///< for the date and the times of day
     /// On the screen, the flow of the page as it was shown last: then columns and sizes change only when they must.
     std::optional<Flow> former;
+    InkSet inks = InkSet::CobaltAndRust;
 };
 
 /// At least one page. What does not fit on one goes on to the next under the same header; nothing is written smaller

@@ -55,7 +55,7 @@ void Draft::polygon(const Tag& tag, const QPolygonF& corners, const InkStyle& in
     if (ink.broken)
         for (qsizetype i = 0; i < corners.size(); ++i)
             shape.sides.push_back(
-                dashOfSide(QLineF(corners.at(i), corners.at((i + 1) % corners.size())).length(), pitch));
+                dashOfSide(QLineF(corners.at(i), corners.at((i + 1) % corners.size())).length(), pitch * ink.dashes));
     add(tag, std::move(shape));
 }
 

@@ -7,6 +7,7 @@
 
 #include "core/record/record.h"
 #include "ui/sheet/item.h"
+#include "ui/wording/inkset.h"
 
 namespace setfolio::sheet {
 
@@ -14,6 +15,7 @@ struct InkStyle {
     QRgb colour = 0;
     double line = 0;     ///< of a ring at full size, millimetres
     bool broken = false; ///< in dashes
+    double dashes = 1;   ///< how long they are, of a usual one
     FontWeight digits = FontWeight::Medium;
     std::optional<QRgb> tint; ///< of its columns
     double headRule = 0;
@@ -21,10 +23,7 @@ struct InkStyle {
     double slash = 0; ///< through a number of the running score
 };
 
-[[nodiscard]] const InkStyle& styleOf(Ink ink);
-[[nodiscard]] inline const InkStyle& styleOfRound(int round) {
-    return styleOf(inkOfRound(round));
-}
+[[nodiscard]] const InkStyle& styleOf(Ink ink, InkSet set);
 
 /// A line of the ink along `length`; a broken one in dashes of about `pitch`, closed at both ends.
 [[nodiscard]] Stroke strokeAlong(const InkStyle& ink, double width, double length, double pitch);

@@ -36,7 +36,9 @@ enum class ItemRole : std::uint8_t {
     ServeMark,    ///< ring, triangle or square
     ServeContent, ///< the number or letter in it
     OpeningNumber,
-    TermWord, ///< S, Sx with their numbers, T, Tx, P
+    TermWord,  ///< S, Sx with their numbers, T, Tx, P
+    ExitScore, ///< a total under which a line is drawn
+    ExitLine,
     MarkStrike,
     MarkCross, ///< the X over a point taken back
     NoteNumber,
@@ -50,6 +52,7 @@ enum class ItemRole : std::uint8_t {
     SlotNumber, ///< a shirt number that stands or has stood in the slot
     SlotStrike,
     CaptainLetter,
+    CaptainRing,
     LiberoTriangle,
     LiberoNumber,
     // in the strip

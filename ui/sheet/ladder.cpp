@@ -114,7 +114,7 @@ void LadderPen::rail(Team team) {
 }
 
 void LadderPen::point(Team team, const RunningPoint& point) {
-    const InkStyle& ink = styleOfRound(point.round);
+    const InkStyle& ink = m_scene.inkOf(point.round);
     const QPointF centre(railCentre(team), centreOf(point.total));
     const Tag entry = tag(ItemRole::RunningNumber, team).of(point.entry);
     mark(entry, centre, point, ink);
@@ -145,7 +145,7 @@ void LadderPen::mark(const Tag& entry, QPointF centre, const RunningPoint& point
 }
 
 void LadderPen::wonAgain(Team team, const RunningPoint& point) {
-    const InkStyle& ink = styleOfRound(point.round);
+    const InkStyle& ink = m_scene.inkOf(point.round);
     const QPointF place(railCentre(team) - 3.35, centreOf(point.total) - m_pitch * 0.22);
     m_draft.textAt(tag(ItemRole::RunningCross, team).of(point.entry), place, QStringLiteral("\u00d7"),
                    {6.5, FontWeight::Bold, ink.colour, TextAlign::Centre});

@@ -28,22 +28,27 @@ struct Entry {
         StruckRing,
         CrossedRing,
         Slash,
+        Exit,
         Bar,
         Cross
     };
     Kind kind = Kind::Number;
     QString content;
-    SheetLabel label = SheetLabel::OpeningPoint;
+    QString meaning;
+    QString letter = {};   ///< before the content of a substitution
+    bool tellsInk = false; ///< which rounds are written so
     Ink ink = Ink::First;
 };
 
 /// Which marks stand on the sheet.
 struct Occurring {
     bool all = false; ///< the set goes on, perhaps by pen: every mark may be needed
-    bool again = false, triangle = false, square = false, penalty = false, struck = false, takenBack = false;
+    bool exits = false, again = false, triangle = false, square = false, penalty = false, struck = false,
+         takenBack = false;
     bool change = false, opponentsChange = false, timeOut = false, opponentsTimeOut = false, crossed = false;
 
     void note(const Mark& mark) {
+        exits |= std::holds_alternative<ExitScore>(mark.content);
         again |= std::holds_alternative<ServedAgain>(mark.content);
         penalty |= std::holds_alternative<PenaltyLetter>(mark.content);
         triangle |= mark.shape == MarkShape::Triangle;
@@ -69,57 +74,88 @@ Occurring occurringIn(const Scene& scene) {
     return found;
 }
 
-std::vector<Entry> entriesFor(const Occurring& on) {
-    using Kind = Entry::Kind;
-    std::vector<Entry> entries;
-    const auto add = [&entries](bool wanted, Kind kind, const QString& content, SheetLabel label,
-                                Ink ink = Ink::First) {
+/// Gathers what is explained.
+class Entries {
+public:
+    explicit Entries(const Scene& scene) : m_rulebook(scene.heading.opened.rulebook), m_on(occurringIn(scene)) {}
+
+    std::vector<Entry> gather(int inks) {
+        addMarks();
+        addWords();
+        for (int ink = 0; ink < inks && inks > 1; ++ink)
+            m_entries.push_back({.kind = Entry::Kind::Ring,
+                                 .content = QString::number(ink + 1),
+                                 .meaning = inkWords(static_cast<Ink>(ink), inks),
+                                 .tellsInk = true,
+                                 .ink = static_cast<Ink>(ink)});
+        const bool slashed = m_rulebook.runningMark == OwnPointMark::Slashed;
+        add(true, Entry::Kind::Slash, QStringLiteral("6"), slashed ? SheetLabel::Won : SheetLabel::WonOnOpponentsServe);
+        add(!m_on.all, Entry::Kind::Bar, {}, SheetLabel::EndOfSet);
+        return std::move(m_entries);
+    }
+
+private:
+    void add(bool wanted, Entry::Kind kind, const QString& content, SheetLabel label) {
         if (wanted)
-            entries.push_back({kind, content, label, ink});
-    };
-    add(true, Kind::Number, QStringLiteral("7"), SheetLabel::OpeningPoint);
-    add(true, Kind::Ring, QStringLiteral("8"), SheetLabel::PointOnServe);
-    add(true, Kind::Ring, markLetters(RallyLost()), SheetLabel::RallyLost);
-    add(on.all || on.again, Kind::Ring, markLetters(ServedAgain()), SheetLabel::ServedAgain);
-    add(on.all || on.triangle, Kind::Triangle, QStringLiteral("9"), SheetLabel::LiberoServes);
-    add(on.all || on.square, Kind::Square, QStringLiteral("10"), SheetLabel::NoServe);
-    add(on.all || on.penalty, Kind::Word, markLetters(PenaltyLetter()), SheetLabel::PenaltyPoint);
-    add(on.all || on.struck, Kind::StruckRing, QStringLiteral("9"), SheetLabel::Struck);
-    add(on.takenBack, Kind::CrossedRing, QStringLiteral("9"), SheetLabel::TakenBack);
-    add(on.crossed, Kind::Cross, {}, SheetLabel::Passed);
-    add(on.all || on.change, Kind::Change, QStringLiteral("10/7"), SheetLabel::Substitution);
-    add(on.all || on.opponentsChange, Kind::Change, QStringLiteral("4/12"), SheetLabel::OpponentsSubstitution);
-    add(on.all || on.timeOut, Kind::Word, markLetters(TimeOutMark{false}), SheetLabel::TimeOut);
-    add(on.all || on.opponentsTimeOut, Kind::Word, markLetters(TimeOutMark{true}), SheetLabel::OpponentsTimeOut);
-    add(true, Kind::Ring, QStringLiteral("1"), SheetLabel::FirstInk, Ink::First);
-    add(true, Kind::Ring, QStringLiteral("2"), SheetLabel::SecondInk, Ink::Second);
-    add(true, Kind::Ring, QStringLiteral("3"), SheetLabel::ThirdInk, Ink::Third);
-    add(true, Kind::Slash, QStringLiteral("6"), SheetLabel::WonOnOpponentsServe);
-    add(!on.all, Kind::Bar, {}, SheetLabel::EndOfSet);
-    return entries;
-}
+            m_entries.push_back({.kind = kind, .content = content, .meaning = words(label)});
+    }
+    void addChange(bool wanted, bool opponents, QString content, SheetLabel label) {
+        if (wanted)
+            m_entries.push_back({.kind = Entry::Kind::Change,
+                                 .content = std::move(content),
+                                 .meaning = words(label),
+                                 .letter = markLetters(SubstitutionMark{opponents, {}, {}, {}})});
+    }
+    void addMarks() {
+        using Kind = Entry::Kind;
+        add(true, Kind::Number, QStringLiteral("7"), SheetLabel::OpeningPoint);
+        add(true, Kind::Ring, QStringLiteral("8"), SheetLabel::PointOnServe);
+        add(true, Kind::Ring, markLetters(RallyLost()), SheetLabel::RallyLost);
+        add((m_on.all && m_rulebook.exitScores) || m_on.exits, Kind::Exit, QStringLiteral("8"),
+            SheetLabel::LossOfServe);
+        add(m_on.all || m_on.again, Kind::Ring, markLetters(ServedAgain()), SheetLabel::ServedAgain);
+        add(m_on.all || m_on.triangle, Kind::Triangle, QStringLiteral("9"), SheetLabel::LiberoServes);
+        add(m_on.all || m_on.square, Kind::Square, QStringLiteral("10"), SheetLabel::NoServe);
+        add(m_on.all || m_on.penalty, Kind::Word, markLetters(PenaltyLetter()), SheetLabel::PenaltyPoint);
+        add(m_on.all || m_on.struck, Kind::StruckRing, QStringLiteral("9"), SheetLabel::Struck);
+        add(m_on.takenBack, Kind::CrossedRing, QStringLiteral("9"), SheetLabel::TakenBack);
+        add(m_on.crossed, Kind::Cross, {}, SheetLabel::Passed);
+    }
+    void addWords() {
+        using Kind = Entry::Kind;
+        const bool scored = m_rulebook.substitutionScored;
+        addChange(m_on.all || m_on.change, false, scored ? QStringLiteral("10/7 12–9") : QStringLiteral("10/7"),
+                  scored ? SheetLabel::ScoredSubstitution : SheetLabel::Substitution);
+        addChange(m_on.all || m_on.opponentsChange, true, QStringLiteral("4/12"), SheetLabel::OpponentsSubstitution);
+        add(m_on.all || m_on.timeOut, Kind::Word, markLetters(TimeOutMark{false}), SheetLabel::TimeOut);
+        add(m_on.all || m_on.opponentsTimeOut, Kind::Word, markLetters(TimeOutMark{true}),
+            SheetLabel::OpponentsTimeOut);
+        add(m_rulebook.captainMark == CaptainMark::RingedNumber, Kind::Ring, QStringLiteral("5"),
+            SheetLabel::CaptainRinged);
+    }
+
+    const Rulebook& m_rulebook;
+    Occurring m_on;
+    std::vector<Entry> m_entries;
+};
 
 class LegendPen {
 public:
-    explicit LegendPen(Draft& draft) : m_draft(draft) {}
+    LegendPen(Draft& draft, InkSet inks) : m_draft(draft), m_inks(inks) {}
 
     void write(const std::vector<Entry>& entries);
 
 private:
     using Rows = std::vector<std::vector<const Entry*>>;
 
-    [[nodiscard]] static TextStyle meaningStyle(const Entry& entry) {
-        const bool ink = entry.label >= SheetLabel::FirstInk && entry.label <= SheetLabel::ThirdInk;
-        return ink ? TextStyle{6.1, FontWeight::Medium, styleOf(entry.ink).colour}
-                   : TextStyle{6.1, FontWeight::Regular, label};
-    }
-    [[nodiscard]] QString letterOf(const Entry& entry) const {
-        const bool opponents = entry.label == SheetLabel::OpponentsSubstitution;
-        return markLetters(SubstitutionMark{opponents, {}, {}});
+    [[nodiscard]] const InkStyle& inkOf(const Entry& entry) const { return styleOf(entry.ink, m_inks); }
+    [[nodiscard]] TextStyle meaningStyle(const Entry& entry) const {
+        return entry.tellsInk ? TextStyle{6.1, FontWeight::Medium, inkOf(entry).colour}
+                              : TextStyle{6.1, FontWeight::Regular, label};
     }
     [[nodiscard]] double sampleWidth(const Entry& entry) const;
     [[nodiscard]] double meaningWidth(const Entry& entry, double most) const {
-        return std::min(most, m_draft.width(words(entry.label), meaningStyle(entry)));
+        return std::min(most, m_draft.width(entry.meaning, meaningStyle(entry)));
     }
     [[nodiscard]] Rows rowsWith(const std::vector<Entry>& entries, double gap, double mostMeaning) const;
     void sample(const Entry& entry, double left, double centre);
@@ -128,6 +164,7 @@ private:
     void change(const Entry& entry, double left, double centre);
 
     Draft& m_draft;
+    InkSet m_inks;
 };
 
 constexpr TextStyle bold{6, FontWeight::Bold};
@@ -137,9 +174,10 @@ double LegendPen::sampleWidth(const Entry& entry) const {
     switch (entry.kind) {
     case Entry::Kind::Number:
     case Entry::Kind::Word:
+    case Entry::Kind::Exit:
         return m_draft.width(entry.content, bold.sized(6.6));
     case Entry::Kind::Change:
-        return m_draft.width(letterOf(entry), bold) + 0.6 + m_draft.width(entry.content, medium);
+        return m_draft.width(entry.letter, bold) + 0.6 + m_draft.width(entry.content, medium);
     case Entry::Kind::Ring:
     case Entry::Kind::CrossedRing:
     case Entry::Kind::Square:
@@ -160,11 +198,11 @@ double LegendPen::sampleWidth(const Entry& entry) const {
 
 void LegendPen::digits(QPointF middle, const Entry& entry, FontWeight weight) {
     m_draft.textAt(legend.as(ItemRole::LegendContent), middle, entry.content,
-                   {6, weight, styleOf(entry.ink).colour, TextAlign::Centre});
+                   {6, weight, inkOf(entry).colour, TextAlign::Centre});
 }
 
 void LegendPen::ring(const Entry& entry, QPointF middle) {
-    const InkStyle& ink = styleOf(entry.ink);
+    const InkStyle& ink = inkOf(entry);
     const double width = lineFactor * ink.line;
     const double radius = (ringDiameter - width) / 2;
     m_draft.ring(legend.as(ItemRole::LegendMark), middle, radius, strokeRound(ink, width, radius, 1.2));
@@ -173,12 +211,12 @@ void LegendPen::ring(const Entry& entry, QPointF middle) {
 
 void LegendPen::change(const Entry& entry, double left, double centre) {
     const Tag tag = legend.as(ItemRole::LegendContent);
-    m_draft.textAt(tag, {left, centre}, letterOf(entry), bold);
+    m_draft.textAt(tag, {left, centre}, entry.letter, bold);
     m_draft.textAt(tag, {left + sampleWidth(entry), centre}, entry.content, medium.fromRight());
 }
 
 void LegendPen::sample(const Entry& entry, double left, double centre) {
-    const InkStyle& ink = styleOf(entry.ink);
+    const InkStyle& ink = inkOf(entry);
     const Tag mark = legend.as(ItemRole::LegendMark);
     const Tag strike = legend.as(ItemRole::LegendStrike);
     const double width = sampleWidth(entry);
@@ -187,6 +225,9 @@ void LegendPen::sample(const Entry& entry, double left, double centre) {
     switch (entry.kind) {
     case Entry::Kind::Number:
     case Entry::Kind::Word:
+    case Entry::Kind::Exit:
+        if (entry.kind == Entry::Kind::Exit)
+            m_draft.ruleAcross(strike, left - 0.2, left + width + 0.2, centre + 1.2, 0.25, soot);
         m_draft.textAt(legend.as(ItemRole::LegendContent), {left, centre}, entry.content, bold.sized(6.6));
         return;
     case Entry::Kind::Change:
@@ -252,7 +293,7 @@ void LegendPen::write(const std::vector<Entry>& entries) {
             x += sampleWidth(*entry) + sampleGap;
             const double width = meaningWidth(*entry, mostMeaning);
             const TextStyle style = meaningStyle(*entry);
-            m_draft.textAt(legend, {x, centre}, shortened(m_draft, words(entry->label), style, width), style);
+            m_draft.textAt(legend, {x, centre}, shortened(m_draft, entry->meaning, style, width), style);
             x += width + gap;
         }
         centre += 4;
@@ -263,7 +304,7 @@ void LegendPen::write(const std::vector<Entry>& entries) {
 
 void drawLegend(Draft& draft, const Scene& scene) {
     draft.ruleAcross(legend.as(ItemRole::Rule), 0, mainRight, legendTop, 0.2, rule);
-    LegendPen(draft).write(entriesFor(occurringIn(scene)));
+    LegendPen(draft, scene.options.inks).write(Entries(scene).gather(scene.set.inks));
 }
 
 } // namespace setfolio::sheet

@@ -19,6 +19,8 @@ struct Scene {
     [[nodiscard]] const TeamName& name(Team team) const { return heading.opened.teams[team]; }
     [[nodiscard]] const TeamRecord& team(Team team) const { return set.teams[team]; }
     [[nodiscard]] bool isOver() const { return set.result.has_value(); }
+    /// What the terms of a round are written in.
+    [[nodiscard]] const InkStyle& inkOf(int round) const { return styleOf(inkOfRound(round, set.inks), options.inks); }
     /// The cell that is being served in, where it is to be shown.
     [[nodiscard]] const LivePlace* live() const { return options.screen && set.live ? &*set.live : nullptr; }
     /// Points that win this set, the margin apart.

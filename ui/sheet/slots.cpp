@@ -6,6 +6,8 @@
 #include "ui/wording/markwords.h"
 #include "ui/wording/names.h"
 
+#include <cmath>
+
 namespace setfolio::sheet {
 
 namespace {
@@ -13,6 +15,12 @@ namespace {
 constexpr double laterLeft = 20.6;
 constexpr double laterRight = 41.8;
 constexpr double triangleLeft = 34.9; // of the libero's small triangle
+constexpr double captainLine = 0.2;
+
+/// Of a ring that clears figures of that width.
+double ringRadius(double width, double points) {
+    return std::hypot(width / 2, halfCap(points)) + captainLine / 2 + 0.02;
+}
 
 /// The six slots of a team: who has stood in each.
 class SlotPen {
@@ -40,13 +48,25 @@ private:
     };
     using Lines = std::vector<std::vector<std::size_t>>; ///< indexes into `stood`
 
+    [[nodiscard]] CaptainMark captainMark() const { return m_scene.heading.opened.rulebook.captainMark; }
+    [[nodiscard]] bool isRinged(const std::vector<Standing>& stood, std::size_t index) const {
+        return captainMark() == CaptainMark::RingedNumber && isCaptain(stood, index);
+    }
+    [[nodiscard]] bool hasLetter(const std::vector<Standing>& stood, std::size_t index) const {
+        return captainMark() == CaptainMark::LetterC && isCaptain(stood, index);
+    }
+    void ringCaptain(const Tag& number, QPointF middle, double radius) {
+        m_draft.ring(number.as(ItemRole::CaptainRing), middle, radius, {soot, captainLine, {}, false});
+    }
     [[nodiscard]] TextStyle style(const Hand& hand, bool onCourt) const {
         return {hand.points, onCourt ? FontWeight::Bold : FontWeight::Medium};
     }
     [[nodiscard]] double widthOf(const std::vector<Standing>& stood, std::size_t index, const Hand& hand) const {
         const bool onCourt = index + 1 == stood.size();
         const double number = m_draft.width(shirtWords(stood[index].number), style(hand, onCourt));
-        return number + (isCaptain(stood, index) ? captainWidth() + 0.3 : 0);
+        if (isRinged(stood, index))
+            return 2 * ringRadius(number, hand.points) + captainLine;
+        return number + (hasLetter(stood, index) ? captainWidth() + 0.3 : 0);
     }
     [[nodiscard]] double captainWidth() const { return m_draft.width(captainLetter(), {6, FontWeight::Bold}); }
     /// Her letter stands beside her first number in the slot.
@@ -96,12 +116,14 @@ void SlotPen::starter(Slot slot) {
     const Tag tag = m_tag.of(stood.front().since).as(ItemRole::SlotNumber);
     const QString number = QString::number(stood.front().number.value);
     const double half = m_draft.width(number, style) / 2;
-    constexpr double middle = 12.6;
+    const double middle = isRinged(stood, 0) ? 13.4 : 12.6;
     m_draft.textAt(tag, {middle, centre}, number, style);
+    if (isRinged(stood, 0))
+        ringCaptain(tag, {middle, centre}, ringRadius(2 * half, style.points));
     if (stood.size() > 1)
         drawStrike(m_draft, tag.as(ItemRole::SlotStrike), middle - half - 0.7, middle + half + 0.7, centre, 1.2, 0.34,
                    soot);
-    if (isCaptain(stood, 0))
+    if (hasLetter(stood, 0))
         m_draft.text(tag.as(ItemRole::CaptainLetter), {middle + half + 0.55, centre - 0.1}, captainLetter(),
                      {6.6, FontWeight::Bold});
 }
@@ -142,7 +164,7 @@ std::pair<SlotPen::Hand, SlotPen::Lines> SlotPen::fitting(const std::vector<Stan
     for (double points = 7.4; points > 6; points -= 0.35)
         hands.push_back({points, 2, 3.8});
     hands.push_back({6, 2, 3.8});
-    hands.push_back({6, 3, 2.7});
+    hands.push_back({6, 3, captainMark() == CaptainMark::RingedNumber ? 2.5 : 2.7});
     for (const Hand& hand : hands)
         if (const Lines lines = broken(stood, 1, hand, room); static_cast<int>(lines.size()) <= hand.lines)
             return {hand, evened(stood, 1, hand, room)};
@@ -173,14 +195,18 @@ void SlotPen::laterLine(const std::vector<Standing>& stood, const std::vector<st
         const QString number = shirtWords(stood[index].number);
         const Tag tag = m_tag.of(stood[index].since).as(ItemRole::SlotNumber);
         const double width = m_draft.width(number, style(hand, onCourt));
-        m_draft.textAt(tag, {x, y}, number, style(hand, onCourt));
+        const double whole = widthOf(stood, index, hand);
+        const double left = isRinged(stood, index) ? x + (whole - width) / 2 : x;
+        m_draft.textAt(tag, {left, y}, number, style(hand, onCourt));
+        if (isRinged(stood, index))
+            ringCaptain(tag, {x + whole / 2, y}, (whole - captainLine) / 2);
         if (!onCourt)
-            drawStrike(m_draft, tag.as(ItemRole::SlotStrike), x - hand.overshoot(), x + width + hand.overshoot(), y,
-                       hand.lines == 1 ? 1.1 : 0.9, 0.28, soot);
-        if (isCaptain(stood, index))
+            drawStrike(m_draft, tag.as(ItemRole::SlotStrike), left - hand.overshoot(), left + width + hand.overshoot(),
+                       y, hand.lines == 1 ? 1.1 : 0.9, 0.28, soot);
+        if (hasLetter(stood, index))
             m_draft.text(tag.as(ItemRole::CaptainLetter), {x + width + 0.3, y - 0.1}, captainLetter(),
                          {6, FontWeight::Bold});
-        x += widthOf(stood, index, hand) + hand.gap();
+        x += whole + hand.gap();
     }
 }
 

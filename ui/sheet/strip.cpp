@@ -10,6 +10,8 @@ constexpr double labelDown = 3.0; // baselines, from the top of the block
 constexpr double valueDown = 7.1;
 constexpr double boxDown = 3.7;
 constexpr double boxHeight = 4.1;
+constexpr double captainLeft = 68;
+constexpr double liberosLeft = 81;
 constexpr double timeOutsLeft = 103;
 constexpr Stroke boxLine{rule, 0.2, {}, false};
 
@@ -24,6 +26,7 @@ public:
           m_tag{blockOf(team), ItemRole::Label, team, {}} {}
 
     void name();
+    void captain();
     void liberos();
     void timeOuts();
     void substitutions();
@@ -37,6 +40,9 @@ private:
         [[nodiscard]] double left() const { return mainRight - width * (last - first + 1); }
     };
     [[nodiscard]] Counter counter() const;
+    [[nodiscard]] bool captainApart() const {
+        return m_scene.heading.opened.rulebook.captainMark == CaptainMark::OwnPlace;
+    }
     void label(double x, const QString& text, double room) {
         m_draft.fitted(m_tag, {x, m_top + labelDown}, text, labelStyle, room);
     }
@@ -55,15 +61,26 @@ void StripPen::name() {
     const TeamName& name = m_scene.name(m_team);
     drawPlate(m_draft, m_tag, {0, m_top, 18, stripHeight}, name, 13);
     m_draft.ruleAcross(m_tag.as(ItemRole::Rule), 0, mainRight, m_top, 0.5, soot);
-    label(20.5, teamWords(m_team, m_scene.set.servesFirst, name.colour), 58);
-    m_draft.fitted(m_tag.as(ItemRole::Value), {20.5, m_top + valueDown}, name.name, {10.5, FontWeight::SemiBold}, 58);
+    label(20.5, teamWords(m_team, m_scene.set.servesFirst, name.colour), captainApart() ? captainLeft - 22 : 58);
+    const double room = captainApart() ? captainLeft - 22 : 58;
+    m_draft.fitted(m_tag.as(ItemRole::Value), {20.5, m_top + valueDown}, name.name, {10.5, FontWeight::SemiBold}, room);
+}
+
+/// Where the rulebook gives her number a place of its own.
+void StripPen::captain() {
+    if (!captainApart())
+        return;
+    label(captainLeft, words(SheetLabel::Captain), liberosLeft - captainLeft - 1);
+    if (m_record.captain)
+        m_draft.text(m_tag.as(ItemRole::Value), {captainLeft, m_top + valueDown},
+                     QString::number(m_record.captain->value), {9.5, FontWeight::SemiBold});
 }
 
 void StripPen::liberos() {
-    constexpr double left = 81;
-    label(left, words(SheetLabel::Libero), timeOutsLeft - left - 1);
-    const double pitch = std::min(7.4, (timeOutsLeft - left) / std::max<double>(1, double(m_record.liberos.size())));
-    double x = left;
+    label(liberosLeft, words(SheetLabel::Libero), timeOutsLeft - liberosLeft - 1);
+    const double pitch =
+        std::min(7.4, (timeOutsLeft - liberosLeft) / std::max<double>(1, double(m_record.liberos.size())));
+    double x = liberosLeft;
     for (const ShirtNumber libero : m_record.liberos) {
         m_draft.fitted(m_tag.as(ItemRole::Value), {x, m_top + valueDown}, QString::number(libero.value),
                        {9.5, FontWeight::SemiBold}, pitch - 1);
@@ -135,7 +152,7 @@ void StripPen::counterCell(int number, const QRectF& cell) {
     m_draft.textAt(tag.as(ItemRole::CounterNumber), cell.center(), QString::number(number), style);
     if (!used)
         return;
-    const InkStyle& ink = styleOfRound(m_record.substitutions[index].round);
+    const InkStyle& ink = m_scene.inkOf(m_record.substitutions[index].round);
     const QLineF cross(cell.left() + 0.7, cell.bottom() - 0.45, cell.right() - 0.7, cell.top() + 0.45);
     m_draft.line(tag.as(ItemRole::CounterCross), cross.p1(), cross.p2(),
                  strokeAlong(ink, ink.cross, cross.length(), 1.5));
@@ -146,6 +163,7 @@ void StripPen::counterCell(int number, const QRectF& cell) {
 void drawStrip(Draft& draft, const Scene& scene, Team team) {
     StripPen pen(draft, scene, team);
     pen.name();
+    pen.captain();
     pen.liberos();
     pen.timeOuts();
     pen.substitutions();

@@ -28,6 +28,8 @@ MeasuredMark::Form formOf(const Mark& mark) {
     }
     if (std::holds_alternative<SubstitutionMark>(mark.content))
         return Form::Change;
+    if (std::holds_alternative<ExitScore>(mark.content))
+        return Form::Exit;
     const bool letter =
         std::holds_alternative<TimeOutMark>(mark.content) || std::holds_alternative<PenaltyLetter>(mark.content);
     return letter ? Form::Word : Form::Number;
@@ -42,6 +44,7 @@ double ownWidth(const MeasuredMark& mark, const MarkSize& size) {
     case MeasuredMark::Form::Number:
         return mark.letterEm * millimetres(size.numberPoints);
     case MeasuredMark::Form::Word:
+    case MeasuredMark::Form::Exit:
         return mark.letterEm * millimetres(size.wordPoints);
     case MeasuredMark::Form::Change:
         return (mark.letterEm + changeGap + mark.numbersEm) * millimetres(size.changePoints);

@@ -31,7 +31,7 @@ struct MarkSize {
 
 /// A mark that has been measured: advances in em, so that every size follows.
 struct MeasuredMark {
-    enum class Form : std::uint8_t { Number, Word, Change, Ring, Triangle, Square };
+    enum class Form : std::uint8_t { Number, Word, Change, Exit, Ring, Triangle, Square };
 
     const Mark* mark = nullptr;
     Form form = Form::Number;
@@ -42,8 +42,9 @@ struct MeasuredMark {
     int note = 0; ///< the number of its remark, where it is written beside it
     double noteEm = 0;
     bool bound = false; ///< to the mark before it: never at the head of a line
+    bool last = false;  ///< an exit score that is the team's final one
 
-    [[nodiscard]] bool isText() const { return form <= Form::Change; }
+    [[nodiscard]] bool isText() const { return form <= Form::Exit; }
 };
 using MeasuredMarks = std::vector<MeasuredMark>;
 

@@ -48,6 +48,7 @@ private:
     void triangle(const Tag& tag, const Spot& spot, const QString& words);
     void square(const Tag& tag, const Spot& spot, const QString& words);
     void change(const Tag& tag, const Spot& spot, const MeasuredMark& mark);
+    void exit(const Tag& tag, const Spot& spot, const MeasuredMark& mark);
     void word(const Tag& tag, const Spot& spot, const QString& words, double points);
     void note(const Tag& tag, const Spot& spot, int number);
     void content(const Tag& tag, QPointF middle, const QString& words, double room, double points);
@@ -73,6 +74,9 @@ void TermPen::write(const PlacedMark& placed, int lines) {
         break;
     case MeasuredMark::Form::Change:
         change(tag.as(ItemRole::TermWord), spot, mark);
+        break;
+    case MeasuredMark::Form::Exit:
+        exit(tag, spot, mark);
         break;
     case MeasuredMark::Form::Ring:
         ring(tag, spot, mark.letter);
@@ -144,6 +148,16 @@ void TermPen::change(const Tag& tag, const Spot& spot, const MeasuredMark& mark)
     m_draft.textAt(tag, {spot.right, spot.centre}, mark.numbers, numbers.fromRight());
 }
 
+/// A total, underlined as totals are; twice when nothing is to follow it.
+void TermPen::exit(const Tag& tag, const Spot& spot, const MeasuredMark& mark) {
+    word(tag.as(ItemRole::ExitScore), spot, mark.letter, m_size.wordPoints);
+    double y = spot.centre + halfCap(m_size.wordPoints) + 0.45 * m_size.line;
+    for (int line = 0; line < (mark.last ? 2 : 1); ++line) {
+        m_draft.ruleAcross(tag.as(ItemRole::ExitLine), spot.left - 0.2, spot.right + 0.2, y, 0.25, m_ink.colour);
+        y += 0.55 * m_size.line;
+    }
+}
+
 void TermPen::word(const Tag& tag, const Spot& spot, const QString& words, double points) {
     m_draft.textAt(tag, {spot.left, spot.centre}, words, {points, FontWeight::Bold, m_ink.colour});
 }
@@ -158,7 +172,7 @@ void TermPen::note(const Tag& tag, const Spot& spot, int number) {
 void TermPen::ghost(double inLine, int lines) {
     const double radius = (m_size.ring - 0.2) / 2;
     const QPointF centre(x(inLine) + m_size.ring / 2, centreOf(lines - 1, lines));
-    Stroke dotted = strokeRound(styleOf(Ink::Third), 0.2, radius, 0.9);
+    Stroke dotted = strokeRound(styleOf(Ink::Third, InkSet::BlackOnly), 0.2, radius, 0.9);
     dotted.colour = rule;
     m_draft.ring(m_tag.as(ItemRole::GhostMark), centre, radius, dotted);
 }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/wording/markwords.h"
 
+#include "ui/wording/sheetwords.h"
+
 namespace setfolio {
 
 QString shirtWords(ShirtNumber number) {
@@ -19,13 +21,17 @@ QString markLetters(const MarkContent& content) {
             [](const PenaltyLetter&) { return QStringLiteral("P"); },
             [](const SubstitutionMark& mark) { return mark.opponents ? QStringLiteral("Sx") : QStringLiteral("S"); },
             [](const TimeOutMark& mark) { return mark.opponents ? QStringLiteral("Tx") : QStringLiteral("T"); },
+            [](const ExitScore& exit) { return QString::number(exit.total); },
         },
         content);
 }
 
 QString markNumbers(const MarkContent& content) {
     const auto* mark = std::get_if<SubstitutionMark>(&content);
-    return mark ? QStringLiteral("%1/%2").arg(mark->in.value).arg(mark->out.value) : QString();
+    if (!mark)
+        return {};
+    const QString numbers = QStringLiteral("%1/%2").arg(mark->in.value).arg(mark->out.value);
+    return mark->score ? numbers + u' ' + scoreWords(mark->score->own, mark->score->opponents) : numbers;
 }
 
 QString captainLetter() {

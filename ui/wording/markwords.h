@@ -10,11 +10,11 @@
 
 namespace setfolio {
 
-/// "12", "R", "RS", "P", "S", "Sx", "T", "Tx"; nothing for a serve that is not decided.
 /// A number in a slot; a dash where the place is vacant.
 [[nodiscard]] QString shirtWords(ShirtNumber number);
+/// "12", "R", "RS", "P", "S", "Sx", "T", "Tx"; nothing for a serve that is not decided.
 [[nodiscard]] QString markLetters(const MarkContent& content);
-/// What follows S and Sx, in and out: "10/7"; nothing for other marks.
+/// What follows S and Sx, in and out: "10/7", or with the score "10/7 12–9"; nothing for other marks.
 [[nodiscard]] QString markNumbers(const MarkContent& content);
 /// The captain's letter.
 [[nodiscard]] QString captainLetter();

@@ -39,6 +39,7 @@ QString words(SheetLabel label) {
     case Format:                return Sheet::tr("Format");
     case FirstServe:            return Sheet::tr("First serve");
     case Court:                 return Sheet::tr("Court, seen from the scorer");
+    case Captain:               return Sheet::tr("Captain");
     case Libero:                return Sheet::tr("Libero");
     case TimeOuts:              return Sheet::tr("Time-outs (own–opponents)");
     case Slot:                  return Sheet::tr("Slot");
@@ -78,16 +79,36 @@ QString words(SheetLabel label) {
     case OpponentsSubstitution: return Sheet::tr("opponents’ substitution");
     case TimeOut:               return Sheet::tr("time-out");
     case OpponentsTimeOut:      return Sheet::tr("opponents’ time-out");
-    case FirstInk:              return Sheet::tr("rounds 1, 4, 7: fine");
-    case SecondInk:             return Sheet::tr("2, 5, 8: heavy");
-    case ThirdInk:              return Sheet::tr("3, 6, 9: broken");
+    case ScoredSubstitution:    return Sheet::tr("10 in for 7 at 12–9");
+    case LossOfServe:           return Sheet::tr("exit score");
+    case CaptainRinged:         return Sheet::tr("in a slot: captain");
     case WonOnOpponentsServe:   return Sheet::tr("won on opponents’ serve");
+    case Won:                   return Sheet::tr("point won");
     case EndOfSet:              return Sheet::tr("end of the set");
     case Passed:                return Sheet::tr("passed over");
     }
     Q_UNREACHABLE();
 }
 // clang-format on
+
+QString inkWords(Ink ink, int inks) {
+    const int first = static_cast<int>(ink) + 1;
+    QStringList rounds;
+    for (int turn = 0; turn < 3; ++turn)
+        rounds += number(first + turn * inks);
+    const QString list = rounds.join(QStringLiteral(", "));
+    switch (ink) {
+    case Ink::First:
+        return fill(Sheet::tr("rounds %1: fine"), {list});
+    case Ink::Second:
+        return fill(Sheet::tr("%1: heavy"), {list});
+    case Ink::Third:
+        return fill(Sheet::tr("%1: broken"), {list});
+    case Ink::Fourth:
+        return fill(Sheet::tr("%1: long dashes"), {list});
+    }
+    Q_UNREACHABLE();
+}
 
 QString dateWords(QDate date, const QLocale& locale) {
     //: A date as QLocale writes it: ddd day of the week, d day, MMM month, yyyy year.

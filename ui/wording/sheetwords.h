@@ -26,6 +26,7 @@ enum class SheetLabel : std::uint8_t {
     FirstServe,
     Court,
     // blocks
+    Captain,
     Libero,
     TimeOuts,
     Slot,
@@ -68,10 +69,11 @@ enum class SheetLabel : std::uint8_t {
     OpponentsSubstitution,
     TimeOut,
     OpponentsTimeOut,
-    FirstInk,
-    SecondInk,
-    ThirdInk,
+    ScoredSubstitution,
+    LossOfServe,
+    CaptainRinged,
     WonOnOpponentsServe,
+    Won,
     EndOfSet,
     Passed,
 };
@@ -79,6 +81,8 @@ enum class SheetLabel : std::uint8_t {
 
 // header
 
+/// Which rounds an ink is for, of so many taken in turn, and how its lines look: "rounds 1, 4, 7: fine".
+[[nodiscard]] QString inkWords(Ink ink, int inks);
 [[nodiscard]] QString dateWords(QDate date, const QLocale& locale); ///< "Sat 10 Oct 2026"
 [[nodiscard]] QString timeWords(QTime time,
                                 const QLocale& locale);      ///< the locale's time of day; empty if there is none

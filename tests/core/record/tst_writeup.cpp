@@ -131,10 +131,10 @@ private Q_SLOTS:
     }
 
     void roundsTakeThreeInksInTurn() {
-        QCOMPARE(inkOfRound(1), Ink::First);
-        QCOMPARE(inkOfRound(2), Ink::Second);
-        QCOMPARE(inkOfRound(3), Ink::Third);
-        QCOMPARE(inkOfRound(4), Ink::First);
+        QCOMPARE(inkOfRound(1, 3), Ink::First);
+        QCOMPARE(inkOfRound(2, 3), Ink::Second);
+        QCOMPARE(inkOfRound(3, 3), Ink::Third);
+        QCOMPARE(inkOfRound(4, 3), Ink::First);
         MatchBuilder match;
         match.started().play("vhvhvhvhvhvhv"); // seven terms of home's opponents end
         const SetRecord set = match.set();

@@ -52,7 +52,7 @@ private:
         std::vector<const Mark*> pointers;
         for (const Mark& mark : *m_kept.back())
             pointers.push_back(&mark);
-        return measured(m_draft, pointers, styleOf(Ink::First));
+        return measured(m_draft, pointers, styleOf(Ink::First, InkSet::CobaltAndRust));
     }
 
     SheetFonts m_fonts = SheetFonts::load().value();
@@ -78,7 +78,7 @@ void TestTerm::marksStandAsTheDesignSetsThem_data() {
 void TestTerm::marksStandAsTheDesignSetsThem() {
     QFETCH(int, which);
     QFETCH(double, gap);
-    const SubstitutionMark change{false, ShirtNumber(10), ShirtNumber(7)};
+    const SubstitutionMark change{false, ShirtNumber(10), ShirtNumber(7), {}};
     const std::array<std::vector<Mark>, 7> pairs{{{ring(1), ring(2)},
                                                   {opening(1), ring(2)},
                                                   {triangle(1), triangle(2)},
@@ -144,7 +144,7 @@ void TestTerm::theDoubleBarNeedsRoom() {
 }
 
 void TestTerm::smallerStepsNeedLess() {
-    std::vector<Mark> marks{opening(1), letter(SubstitutionMark{true, ShirtNumber(4), ShirtNumber(12)})};
+    std::vector<Mark> marks{opening(1), letter(SubstitutionMark{true, ShirtNumber(4), ShirtNumber(12), {}})};
     for (int total = 2; total <= 8; ++total)
         marks.push_back(triangle(total));
     const MeasuredMarks measuredMarks = measure(marks);

@@ -90,11 +90,19 @@ using Read = tl::expected<Command, UsageError>;
 Read readPrint(const Sorted& sorted) {
     if (const auto fault = faultIn(sorted, u"print"_s, anyNumber, {u"--to"_s}))
         return tl::unexpected(*fault);
-    const QString paper = sorted.options.value(u"--paper"_s, u"letter"_s);
-    if (paper != u"letter" && paper != u"a4")
-        return wrong(Code::UnknownPaper, paper);
-    return PrintSheets{sorted.files, sorted.options.value(u"--to"_s),
-                       paper == u"a4" ? PaperSize::A4 : PaperSize::Letter};
+    static const QMap<QString, PaperSize> papers{{u"letter"_s, PaperSize::Letter}, {u"a4"_s, PaperSize::A4}};
+    static const QMap<QString, PdfForm> forms{{u"archive"_s, PdfForm::Archive}, {u"plain"_s, PdfForm::Plain}};
+    PrintSheets print{sorted.files, sorted.options.value(u"--to"_s), std::nullopt, PdfForm::Archive};
+    if (const QString paper = sorted.options.value(u"--paper"_s); !paper.isEmpty()) {
+        if (!papers.contains(paper))
+            return wrong(Code::UnknownPaper, paper);
+        print.paper = papers.value(paper);
+    }
+    const QString form = sorted.options.value(u"--as"_s, u"archive"_s);
+    if (!forms.contains(form))
+        return wrong(Code::UnknownPdfForm, form);
+    print.form = forms.value(form);
+    return print;
 }
 
 Read readCheck(const Sorted& sorted) {
@@ -134,7 +142,7 @@ struct Reader {
 };
 
 const Reader& readerOf(const QStringList& words) {
-    static const std::array<Reader, 5> readers{{{u"print"_s, {u"--to"_s, u"--paper"_s}, readPrint},
+    static const std::array<Reader, 5> readers{{{u"print"_s, {u"--to"_s, u"--paper"_s, u"--as"_s}, readPrint},
                                                 {u"check"_s, {u"--seal"_s}, readCheck},
                                                 {u"enter"_s, {u"--to"_s}, readEnter},
                                                 {u"export"_s, {u"--as"_s, u"--to"_s}, readExport},

@@ -4,13 +4,14 @@
 /// The words of a command line, read as what they ask for; pure.
 #pragma once
 
-#include "ui/sheet/page.h"
+#include "ui/sheet/pdf.h"
 #include "ui/wording/commandwords.h"
 
 #include <QStringList>
 
 #include <tl/expected.hpp>
 
+#include <optional>
 #include <variant>
 
 namespace setfolio {
@@ -22,7 +23,8 @@ struct OpenWindow {
 struct PrintSheets {
     QStringList files;
     QString to;
-    PaperSize paper = PaperSize::Letter;
+    std::optional<PaperSize> paper; ///< none: the usual one of the locale
+    PdfForm form = PdfForm::Archive;
     bool operator==(const PrintSheets&) const = default;
 };
 struct CheckFiles {

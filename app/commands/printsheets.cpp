@@ -6,11 +6,11 @@
 #include "app/terminal.h"
 #include "core/ledger/wholefile.h"
 #include "core/record/writeup.h"
-#include "ui/sheet/compose.h"
-#include "ui/sheet/pdf.h"
-#include "ui/wording/about.h"
+#include "ui/print/sheetpages.h"
 #include "ui/wording/errorwords.h"
 #include "ui/wording/openwords.h"
+
+#include <algorithm>
 
 namespace setfolio {
 
@@ -22,23 +22,26 @@ struct Sheets {
     PdfInfo info;
 };
 
+/// Adds words to a list of which each is named once.
+void addWords(QString& list, const QString& words) {
+    const QString between = QStringLiteral("; ");
+    if (!words.isEmpty() && !list.split(between).contains(words))
+        list += list.isEmpty() ? words : between + words;
+}
+
 /// Adds the sheets of a match; of one in which no set has begun, the empty sheet of the first. The PDF is dated by the
 /// newest entry, not by the clock: the same match files give the same PDF.
 void addSheets(Sheets& sheets, const std::vector<Recorded>& entries, const SheetOptions& options) {
     const MatchRecord record = writeUp(entries);
-    const std::vector<SetRecord> sets = record.sets.empty() ? std::vector<SetRecord>(1) : record.sets;
-    for (const SetRecord& set : sets)
-        for (Page& page : composeSet(record.heading, set, options))
-            sheets.pages.push_back(std::move(page));
-    const QString title = matchTitle(fold(entries));
-    sheets.info.title += sheets.info.title.isEmpty() ? title : QStringLiteral("; ") + title;
+    std::ranges::move(matchPages(record, options), std::back_inserter(sheets.pages));
+    addWords(sheets.info.title, matchTitle(fold(entries)));
+    addWords(sheets.info.author, record.heading.opened.competition);
     if (!sheets.info.created.isValid() || entries.back().time > sheets.info.created)
         sheets.info.created = entries.back().time;
 }
 
 tl::expected<Sheets, ExitCode> sheetsOf(const QStringList& files, const SheetOptions& options) {
     Sheets sheets;
-    sheets.info.author = aboutLine();
     ExitCode code = ExitCode::Done;
     for (const QString& path : files) {
         const auto entries = readMatch(path);
@@ -74,9 +77,14 @@ ExitCode run(const PrintSheets& command) {
         sayMessage(typefaceMissing(fonts.error().family, fonts.error().package));
         return ExitCode::Unavailable;
     }
-    const SheetOptions options{*fonts, command.paper, false, QLocale(), std::nullopt};
-    const auto sheets = sheetsOf(command.files, options);
-    return sheets ? write(*sheets, command.to) : sheets.error();
+    const QLocale locale;
+    const SheetOptions options{
+        .fonts = *fonts, .paper = command.paper.value_or(usualPaper(locale)), .locale = locale, .former = std::nullopt};
+    auto sheets = sheetsOf(command.files, options);
+    if (!sheets)
+        return sheets.error();
+    sheets->info.form = command.form;
+    return write(*sheets, command.to);
 }
 
 } // namespace setfolio

@@ -32,14 +32,16 @@ void TestCommandLine::itAsksFor_data() {
     row("-- -a",                                       OpenWindow{u"-a"_qs});
     row("-- print",                                    OpenWindow{u"print"_qs});
     row("./print",                                     OpenWindow{u"./print"_qs});
-    row("print a.setfolio --to a.pdf",                 PrintSheets{{a}, pdf, PaperSize::Letter});
-    row("print --to a.pdf a.setfolio",                 PrintSheets{{a}, pdf, PaperSize::Letter});
-    row("print --to=a.pdf a.setfolio",                 PrintSheets{{a}, pdf, PaperSize::Letter});
-    row("print a.setfolio b.setfolio --to a.pdf",      PrintSheets{{a, b}, pdf, PaperSize::Letter});
-    row("print a.setfolio --to a.pdf --paper a4",      PrintSheets{{a}, pdf, PaperSize::A4});
-    row("print a.setfolio --to a.pdf --paper=letter",  PrintSheets{{a}, pdf, PaperSize::Letter});
-    row("print a.setfolio --to -x",                    PrintSheets{{a}, u"-x"_qs, PaperSize::Letter});
-    row("print --to a.pdf -- -a --to",                 PrintSheets{{u"-a"_qs, u"--to"_qs}, pdf, PaperSize::Letter});
+    row("print a.setfolio --to a.pdf",                 PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive});
+    row("print --to a.pdf a.setfolio",                 PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive});
+    row("print --to=a.pdf a.setfolio",                 PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive});
+    row("print a.setfolio b.setfolio --to a.pdf",      PrintSheets{{a, b}, pdf, std::nullopt, PdfForm::Archive});
+    row("print a.setfolio --to a.pdf --paper a4",      PrintSheets{{a}, pdf, PaperSize::A4, PdfForm::Archive});
+    row("print a.setfolio --to a.pdf --paper=letter",  PrintSheets{{a}, pdf, PaperSize::Letter, PdfForm::Archive});
+    row("print a.setfolio --to a.pdf --as archive",    PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive});
+    row("print a.setfolio --to a.pdf --as plain",      PrintSheets{{a}, pdf, std::nullopt, PdfForm::Plain});
+    row("print a.setfolio --to -x",                    PrintSheets{{a}, u"-x"_qs, std::nullopt, PdfForm::Archive});
+    row("print --to a.pdf -- -a --to",                 PrintSheets{{u"-a"_qs, u"--to"_qs}, pdf, std::nullopt, PdfForm::Archive});
     row("check a.setfolio",                            CheckFiles{{a}});
     row("check a.setfolio b.setfolio",                 CheckFiles{{a, b}});
     row("check -- --help",                             CheckFiles{{u"--help"_qs}});
@@ -73,7 +75,7 @@ void TestCommandLine::itIsRefused_data() {
     row("print a --to x --to y",                       RepeatedOption, "--to");
     row("print a --to x --paper a5",                   UnknownPaper,   "a5");
     row("print a --to x --paper A4",                   UnknownPaper,   "A4");
-    row("print a --to x --as json",                    UnknownOption,  "--as");
+    row("print a --to x --as json",                    UnknownPdfForm, "json");
     row("check",                                       MissingFile,    "check");
     row("check a --to x",                              UnknownOption,  "--to");
     row("enter --to x",                                MissingFile,    "enter");
@@ -106,8 +108,8 @@ void TestCommandLine::itIsRefused() {
 void TestCommandLine::everyRefusalHasASentenceOfItsOwn() {
     using enum UsageError::Code;
     QStringList sentences;
-    for (const auto code : {UnknownOption, RepeatedOption, MissingValue, UnknownPaper, UnknownFormat, MissingOption,
-                            MissingFile, TooManyFiles}) {
+    for (const auto code : {UnknownOption, RepeatedOption, MissingValue, UnknownPaper, UnknownFormat, UnknownPdfForm,
+                            MissingOption, MissingFile, TooManyFiles}) {
         sentences += sentence(UsageError{code, u"word%1"_qs});
         QVERIFY2(sentences.last().contains(u"word%1"), qPrintable(sentences.last()));
     }

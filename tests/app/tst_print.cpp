@@ -2,6 +2,11 @@
 // SPDX-License-Identifier: MIT
 #include "tests/app/program.h"
 
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QRegularExpression>
+
 using namespace setfolio::testing;
 using namespace Qt::Literals::StringLiterals;
 
@@ -12,6 +17,9 @@ private Q_SLOTS:
     void theSheetsOfAllSetsOfAllFilesArePrinted();
     void thePaperIsTheOneNamed_data();
     void thePaperIsTheOneNamed();
+    void theFormIsTheOneNamed();
+    void everyNumberOfTheRecordIsFoundOnItsPage();
+    void everyNameOfTheRecordIsFound();
     void whatIsPrintedCanBeFoundAndRead();
     void theSameMatchGivesTheSamePdf();
     void aMatchInWhichNoSetHasBegunGivesAnEmptySheet();
@@ -23,6 +31,10 @@ private Q_SLOTS:
     void namesArePrintedAsTheyStand();
 
 private:
+    /// The words of a text, and how often each stands in it.
+    static QMap<QString, int> countedWords(const QString& text);
+    /// The numbers and marks that stand on the sheet of an exported set, and those that every sheet has.
+    static QString wordsOf(const QJsonObject& set);
     /// What a tool of poppler says of a PDF.
     static QString saidOf(const QString& pdf, const QString& tool, const QStringList& options = {});
 };
@@ -32,6 +44,41 @@ QString TestPrint::saidOf(const QString& pdf, const QString& tool, const QString
     process.start(tool, options + QStringList{pdf} + (tool == u"pdftotext" ? QStringList{u"-"_s} : QStringList()));
     process.waitForFinished();
     return process.exitCode() == 0 ? QString::fromUtf8(process.readAllStandardOutput()) : u"failed"_s;
+}
+
+QMap<QString, int> TestPrint::countedWords(const QString& text) {
+    static const QRegularExpression word(u"\\w+"_s);
+    QMap<QString, int> counted;
+    for (auto found = word.globalMatch(text); found.hasNext();)
+        ++counted[found.next().captured()];
+    return counted;
+}
+
+QString TestPrint::wordsOf(const QJsonObject& set) {
+    QStringList words;
+    const auto add = [&](const QJsonValue& value) { words += value.toVariant().toString(); };
+    for (const QString& name : {u"home"_s, u"visitors"_s}) {
+        const QJsonObject team = set[u"teams"_s][name].toObject();
+        for (const QJsonValue& slot : team[u"slots"_s].toArray())
+            for (const QJsonValue& stood : slot[u"numbers"_s].toArray())
+                add(stood[u"number"_s]);
+        for (const QJsonValue& term : team[u"terms"_s].toArray())
+            for (const QJsonValue& mark : term[u"marks"_s].toArray())
+                add(mark[u"text"_s]);
+        for (const QJsonValue& libero : team[u"liberos"_s].toArray())
+            add(libero);
+        for (const QJsonValue& timeOut : team[u"time-outs"_s].toArray()) {
+            add(timeOut[u"own"_s]);
+            add(timeOut[u"opponents"_s]);
+        }
+        for (int rung = 1; rung <= 36; ++rung) // the running score's own numbers
+            add(rung);
+        for (int cell = 1; cell <= 18; ++cell) // the substitution counter's
+            add(cell);
+    }
+    for (const QJsonValue& point : set[u"running"_s].toArray())
+        add(point[u"opponents"_s]);
+    return words.join(u' ');
 }
 
 void TestPrint::theSheetsOfAllSetsOfAllFilesArePrinted() {
@@ -47,22 +94,76 @@ void TestPrint::theSheetsOfAllSetsOfAllFilesArePrinted() {
 
 void TestPrint::thePaperIsTheOneNamed_data() {
     QTest::addColumn<QStringList>("words");
-    QTest::addColumn<QSize>("points");
-    QTest::newRow("none named") << QStringList() << QSize(792, 612);
-    QTest::newRow("letter") << QStringList{u"--paper"_s, u"letter"_s} << QSize(792, 612);
-    QTest::newRow("a4") << QStringList{u"--paper"_s, u"a4"_s} << QSize(842, 595);
+    QTest::addColumn<QByteArray>("locale");
+    QTest::addColumn<QString>("points");
+    const QString letter = u"792 x 612 pts (letter)"_s, a4 = u"841.89 x 595.276 pts (A4)"_s;
+    QTest::newRow("none named, no country") << QStringList() << "C.UTF-8"_ba << letter;
+    QTest::newRow("none named, United States") << QStringList() << "en_US.UTF-8"_ba << letter;
+    QTest::newRow("none named, Germany") << QStringList() << "de_DE.UTF-8"_ba << a4;
+    QTest::newRow("letter in Germany") << QStringList{u"--paper"_s, u"letter"_s} << "de_DE.UTF-8"_ba << letter;
+    QTest::newRow("a4 in the United States") << QStringList{u"--paper"_s, u"a4"_s} << "en_US.UTF-8"_ba << a4;
 }
 
 void TestPrint::thePaperIsTheOneNamed() {
     QFETCH(QStringList, words);
-    QFETCH(QSize, points);
+    QFETCH(QByteArray, locale);
+    QFETCH(QString, points);
+    const QByteArray before = qgetenv("LC_ALL");
+    qputenv("LC_ALL", locale);
     const Folder folder;
-    QCOMPARE(folder.run(QStringList{u"print"_s, demoMatch(), u"--to"_s, u"a.pdf"_s} + words).code, 0);
-    static const QRegularExpression size(u"Page size: +([0-9.]+) x ([0-9.]+) pts"_s);
-    const auto match = size.match(saidOf(folder.path(u"a.pdf"_s), u"pdfinfo"_s));
-    QVERIFY(match.hasMatch());
-    QVERIFY(qAbs(match.captured(1).toDouble() - points.width()) <= 1);
-    QVERIFY(qAbs(match.captured(2).toDouble() - points.height()) <= 1);
+    const int code = folder.run(QStringList{u"print"_s, demoMatch(), u"--to"_s, u"a.pdf"_s} + words).code;
+    qputenv("LC_ALL", before);
+    QCOMPARE(code, 0);
+    const QString told = saidOf(folder.path(u"a.pdf"_s), u"pdfinfo"_s);
+    QVERIFY2(told.contains(u"Page size:       %1\n"_s.arg(points)), qPrintable(told));
+}
+
+void TestPrint::theFormIsTheOneNamed() {
+    const Folder folder;
+    QCOMPARE(folder.run({u"print"_s, demoMatch(), u"--to"_s, u"a.pdf"_s}).code, 0);
+    QCOMPARE(folder.run({u"print"_s, demoMatch(), u"--to"_s, u"b.pdf"_s, u"--as"_s, u"plain"_s}).code, 0);
+    const QString archive = saidOf(folder.path(u"a.pdf"_s), u"pdfinfo"_s, {u"-meta"_s});
+    QVERIFY2(archive.contains(u"pdfaid:part=\"1\" pdfaid:conformance=\"B\""_s), qPrintable(archive));
+    QVERIFY(!saidOf(folder.path(u"b.pdf"_s), u"pdfinfo"_s, {u"-meta"_s}).contains(u"pdfaid"_s));
+    const QString told = saidOf(folder.path(u"a.pdf"_s), u"pdfinfo"_s);
+    QVERIFY2(told.contains(u"Author:          Estuary and Uplands Schools League\n"_s), qPrintable(told));
+}
+
+void TestPrint::everyNumberOfTheRecordIsFoundOnItsPage() {
+    const Folder folder;
+    QCOMPARE(folder.run({u"print"_s, demoMatch(), u"--to"_s, u"a.pdf"_s}).code, 0);
+    const Ran exported = folder.run({u"export"_s, demoMatch(), u"--as"_s, u"json"_s});
+    const QJsonArray sets = QJsonDocument::fromJson(exported.out.toUtf8())[u"sets"_s].toArray();
+    QCOMPARE(sets.size(), 3);
+    for (int page = 1; page <= sets.size(); ++page) {
+        const QString number = QString::number(page);
+        const QString text =
+            saidOf(folder.path(u"a.pdf"_s), u"pdftotext"_s, {u"-layout"_s, u"-f"_s, number, u"-l"_s, number});
+        const QMap<QString, int> found = countedWords(text);
+        const QMap<QString, int> recorded = countedWords(wordsOf(sets.at(page - 1).toObject()));
+        QVERIFY(recorded.size() > 36);
+        for (auto word = recorded.begin(); word != recorded.end(); ++word)
+            QVERIFY2(found.value(word.key()) >= word.value(),
+                     qPrintable(u"page %1: %2 is found %3 times, not %4"_s.arg(number, word.key())
+                                    .arg(found.value(word.key()))
+                                    .arg(word.value())));
+    }
+}
+
+void TestPrint::everyNameOfTheRecordIsFound() {
+    const Folder folder;
+    QCOMPARE(folder.run({u"print"_s, demoMatch(), u"--to"_s, u"a.pdf"_s}).code, 0);
+    const Ran exported = folder.run({u"export"_s, demoMatch(), u"--as"_s, u"json"_s});
+    const QJsonObject match = QJsonDocument::fromJson(exported.out.toUtf8())[u"match"_s].toObject();
+    const QString text = saidOf(folder.path(u"a.pdf"_s), u"pdftotext"_s, {u"-layout"_s});
+    QStringList names{match[u"competition"_s].toString(), match[u"venue"_s].toString()};
+    for (const QString& team : {u"home"_s, u"visitors"_s})
+        names += match[u"teams"_s][team][u"name"_s].toString();
+    for (const QJsonValue& official : match[u"officials"_s].toArray())
+        names += official[u"name"_s].toString();
+    QCOMPARE(names.size(), 4 + 7);
+    for (const QString& name : names)
+        QVERIFY2(!name.isEmpty() && text.contains(name), qPrintable(name));
 }
 
 void TestPrint::whatIsPrintedCanBeFoundAndRead() {

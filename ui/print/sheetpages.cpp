@@ -12,24 +12,26 @@ using namespace Qt::Literals::StringLiterals;
 namespace setfolio {
 
 std::vector<int> printableSets(const MatchRecord& record) {
-    std::vector<int> numbers;
+    std::set<int> numbers; // a set that was cancelled and played again has two sheets, and one number
     for (const SetRecord& set : record.sets)
-        numbers.push_back(set.number);
+        numbers.insert(set.number);
     if (numbers.empty())
-        numbers.push_back(1);
-    return numbers;
+        numbers.insert(1);
+    return {numbers.begin(), numbers.end()};
 }
 
 std::vector<Page> pagesOf(const MatchRecord& record, const std::set<int>& sets, const SheetOptions& options) {
     std::vector<Page> pages;
-    for (const int number : printableSets(record)) {
-        if (!sets.contains(number))
-            continue;
-        const auto begun = std::ranges::find(record.sets, number, &SetRecord::number);
-        const SetRecord set = begun == record.sets.end() ? SetRecord() : *begun;
-        std::ranges::move(composeSet(record.heading, set, options), std::back_inserter(pages));
-    }
+    const std::vector<SetRecord> blank(1);
+    for (const SetRecord& set : record.sets.empty() ? blank : record.sets)
+        if (sets.contains(set.number))
+            std::ranges::move(composeSet(record.heading, set, options), std::back_inserter(pages));
     return pages;
+}
+
+std::vector<Page> matchPages(const MatchRecord& record, const SheetOptions& options) {
+    const std::vector<int> numbers = printableSets(record);
+    return pagesOf(record, {numbers.begin(), numbers.end()}, options);
 }
 
 PaperSize usualPaper(const QLocale& locale) {
@@ -38,7 +40,9 @@ PaperSize usualPaper(const QLocale& locale) {
         QLocale::ElSalvador,  QLocale::Guatemala,  QLocale::Mexico,    QLocale::Nicaragua,    QLocale::Panama,
         QLocale::Philippines, QLocale::PuertoRico, QLocale::Venezuela, QLocale::UnitedStates,
     };
-    return std::ranges::find(letter, locale.territory()) == letter.end() ? PaperSize::A4 : PaperSize::Letter;
+    const bool isSomewhere = locale.territory() != QLocale::AnyTerritory && locale.territory() != QLocale::World;
+    const bool usesA4 = isSomewhere && std::ranges::find(letter, locale.territory()) == letter.end();
+    return usesA4 ? PaperSize::A4 : PaperSize::Letter;
 }
 
 QString pdfName(const MatchRecord& record, const std::set<int>& sets) {

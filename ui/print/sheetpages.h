@@ -23,7 +23,11 @@ namespace setfolio {
 [[nodiscard]] std::vector<Page> pagesOf(const MatchRecord& record, const std::set<int>& sets,
                                         const SheetOptions& options);
 
-/// Letter in the countries where it is the usual paper, else A4 (Unicode CLDR, territory information: paper size).
+/// All sheets of a match, in the order they are filed.
+[[nodiscard]] std::vector<Page> matchPages(const MatchRecord& record, const SheetOptions& options);
+
+/// Letter in the countries where it is the usual paper (Unicode CLDR, territory information: paper size), and where the
+/// locale names no country; else A4.
 [[nodiscard]] PaperSize usualPaper(const QLocale& locale);
 
 /// "2026-10-10-SAL-QRL.pdf"; of one set alone "2026-10-10-SAL-QRL-set-2.pdf".

@@ -9,6 +9,7 @@
 #include <QTextLayout>
 #include <QTextOption>
 
+#include <algorithm>
 #include <array>
 
 namespace setfolio {
@@ -90,9 +91,37 @@ void takeLine(const QTextLine& line, ShapedText& text) {
     text.advance = width / em - text.tracking;
 }
 
-ShapedText shaped(const QString& words, FontWeight weight, double tracking) {
+/// Whether some font of the system has the character. Those that only steer the others need no glyph.
+bool isCarried(char32_t character, const QFont& font) {
+    if (QRawFont::fromFont(font).supportsCharacter(character) || QChar::category(character) == QChar::Other_Format ||
+        QChar::isSpace(character))
+        return true;
+    QTextLayout layout(QString::fromUcs4(&character, 1), font);
+    layout.beginLayout();
+    layout.createLine();
+    layout.endLayout();
+    const QList<QGlyphRun> runs = layout.glyphRuns();
+    return std::ranges::none_of(runs, [](const QGlyphRun& run) { return run.glyphIndexes().contains(0); });
+}
+
+/// The words with a box for each character that no font has: what a font draws in its place by itself cannot be found
+/// as text, and no archive takes it.
+QString withBoxes(const QString& words, const QFont& font) {
+    const QRawFont own = QRawFont::fromFont(font);
+    const auto isOwn = [&](QChar letter) { return own.supportsCharacter(letter); };
+    if (std::ranges::all_of(words, isOwn))
+        return words;
+    QString carried;
+    for (const char32_t character : words.toUcs4())
+        carried += isCarried(character, font) ? QString::fromUcs4(&character, 1) : QStringLiteral("\u25A1");
+    return carried;
+}
+
+ShapedText shaped(const QString& given, FontWeight weight, double tracking) {
+    const QFont font = fontOf(weight, tracking);
+    const QString words = withBoxes(given, font);
     ShapedText text{words, weight, tracking, 0, {}, {}};
-    QTextLayout layout(words, fontOf(weight, tracking));
+    QTextLayout layout(words, font);
     QTextOption option(Qt::AlignLeft | Qt::AlignAbsolute);
     option.setTextDirection(Qt::LayoutDirectionAuto);
     option.setWrapMode(QTextOption::NoWrap);

@@ -9,14 +9,22 @@
 #include <QByteArray>
 #include <QDateTime>
 
+#include <tl/expected.hpp>
+
 #include <vector>
 
 namespace setfolio {
 
+/// Archive: PDF/A-1b (ISO 19005-1), made to be read the same in many years: what a league files. Plain: without that
+/// promise, and smaller by the colour profile.
+enum class PdfForm : std::uint8_t { Archive, Plain };
+
+/// What the document says of itself, beside the program that made it.
 struct PdfInfo {
     QString title;
-    QString author; ///< the program, in the document's Creator
+    QString author; ///< whose match it is: the competition
     QDateTime created;
+    PdfForm form = PdfForm::Archive;
 };
 
 /// Why there is no PDF.

@@ -26,6 +26,7 @@ QString pattern(UsageError::Code code) {
     case UnknownPaper:   return Say::tr("There is no paper %1: choose letter or a4.");
     case UnknownFormat:  return Say::tr("A match cannot be exported as %1: choose json.");
     case UnknownSeal:    return Say::tr("%1 is no seal: type the 24 signs of the code from the paper, without I, O, 0 or 1, or all 64 digits.");
+    case UnknownPdfForm: return Say::tr("A PDF cannot be made as %1: choose archive or plain.");
     case MissingOption:  return Say::tr("The option %1 is missing.");
     case MissingFile:    return Say::tr("%1 needs to be told which file.");
     case TooManyFiles:   return Say::tr("%1 is one file too many here.");
@@ -61,7 +62,9 @@ QString helpText() {
         "\n"
         "setfolio [FILE]                          open the window, at the match in FILE\n"
         "setfolio print FILE... --to PDF          print the sheets of all sets of all FILEs into one PDF\n"
-        "               [--paper letter|a4]       on this paper; letter if none is named\n"
+        "               [--paper letter|a4]       on this paper; your country's own if none is named\n"
+        "               [--as archive|plain]      as PDF/A-1b for the archive, or as a plain PDF; archive if none is "
+        "named\n"
         "setfolio check FILE...                   say whether each FILE is whole and lawful\n"
         "               [--seal CODE]             whether it is what was signed under the CODE from the paper\n"
         "setfolio enter LIST --to FILE            judge a list of entries and write it as a new match file\n"

@@ -15,13 +15,14 @@ struct UsageError {
     enum class Code {
         UnknownOption,
         RepeatedOption,
-        MissingValue,  ///< an option without its value
-        UnknownPaper,  ///< the value of --paper
-        UnknownFormat, ///< the value of --as
-        UnknownSeal,   ///< the value of --seal
-        MissingOption, ///< an option that the command cannot do without
-        MissingFile,   ///< a command without a file; the command
-        TooManyFiles,  ///< the first word that is too many
+        MissingValue,   ///< an option without its value
+        UnknownPaper,   ///< the value of --paper
+        UnknownFormat,  ///< the value of --as for an export
+        UnknownPdfForm, ///< the value of --as for printing
+        UnknownSeal,    ///< the value of --seal
+        MissingOption,  ///< an option that the command cannot do without
+        MissingFile,    ///< a command without a file; the command
+        TooManyFiles,   ///< the first word that is too many
     };
     Code code = Code::UnknownOption;
     QString word;

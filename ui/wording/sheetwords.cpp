@@ -196,4 +196,8 @@ QString moreOfficials(int count) {
     return fill(Sheet::tr("and %1 more"), {number(count)});
 }
 
+QString sheetLanguage() {
+    return Sheet::tr("en", "the language that the sheet's words are in, by its BCP 47 tag");
+}
+
 } // namespace setfolio

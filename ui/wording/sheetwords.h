@@ -113,4 +113,7 @@ enum class SheetLabel : std::uint8_t {
 [[nodiscard]] QString continuedWords(int page);  ///< "continued on page 2"
 [[nodiscard]] QString moreOfficials(int count);  ///< "and 2 more"
 
+/// The language of all these words, as BCP 47 has it: "en".
+[[nodiscard]] QString sheetLanguage();
+
 } // namespace setfolio

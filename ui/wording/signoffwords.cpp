@@ -10,8 +10,8 @@ namespace setfolio {
 
 namespace {
 
-struct SignOff {
-    Q_DECLARE_TR_FUNCTIONS(SignOff)
+struct Signing {
+    Q_DECLARE_TR_FUNCTIONS(Signing)
 };
 
 QString teamWords(const PerTeam<TeamName>& teams, Team team) {
@@ -20,29 +20,29 @@ QString teamWords(const PerTeam<TeamName>& teams, Team team) {
         return name.code;
     if (!name.name.isEmpty())
         return name.name;
-    return team == Team::Home ? SignOff::tr("Home") : SignOff::tr("Visitors");
+    return team == Team::Home ? Signing::tr("Home") : Signing::tr("Visitors");
 }
 
 } // namespace
 
 QString whatIsSigned(std::optional<int> set) {
-    return set ? fill(SignOff::tr("set %1"), {QString::number(*set)}) : SignOff::tr("match");
+    return set ? fill(Signing::tr("set %1"), {QString::number(*set)}) : Signing::tr("match");
 }
 
 QString signerWords(Signer role) {
     switch (role) {
     case Signer::Scorer:
-        return SignOff::tr("scorer");
+        return Signing::tr("scorer");
     case Signer::AssistantScorer:
-        return SignOff::tr("assistant scorer");
+        return Signing::tr("assistant scorer");
     case Signer::Captains:
-        return SignOff::tr("captain");
+        return Signing::tr("captain");
     case Signer::Coaches:
-        return SignOff::tr("coach");
+        return Signing::tr("coach");
     case Signer::SecondReferee:
-        return SignOff::tr("second referee");
+        return Signing::tr("second referee");
     case Signer::FirstReferee:
-        return SignOff::tr("first referee");
+        return Signing::tr("first referee");
     }
     return {};
 }
@@ -50,14 +50,14 @@ QString signerWords(Signer role) {
 QString signatoryWords(const Signatory& who, const PerTeam<TeamName>& teams) {
     QString words = signerWords(who.role);
     if (who.team)
-        return fill(SignOff::tr("%1 %2"), {teamWords(teams, *who.team), words});
+        return fill(Signing::tr("%1 %2"), {teamWords(teams, *who.team), words});
     if (!words.isEmpty())
         words[0] = words[0].toUpper();
     return words;
 }
 
 QString protestWords(const QString& role) {
-    return fill(SignOff::tr("%1, under protest"), {role});
+    return fill(Signing::tr("%1, under protest"), {role});
 }
 
 } // namespace setfolio

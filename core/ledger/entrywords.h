@@ -50,9 +50,9 @@ inline constexpr auto entryWords<ReplayCause> =
                                            {ReplayCause::EarlyServe, QLatin1StringView("early-serve")}});
 
 template <>
-inline constexpr auto entryWords<IllegalBy> = std::to_array<EntryWord<IllegalBy>>(
-    {{IllegalBy::Substitution, QLatin1StringView("substitution")},
-     {IllegalBy::LiberoReplacement, QLatin1StringView("libero-replacement")}});
+inline constexpr auto entryWords<IllegalBy> =
+    std::to_array<EntryWord<IllegalBy>>({{IllegalBy::Substitution, QLatin1StringView("substitution")},
+                                         {IllegalBy::LiberoReplacement, QLatin1StringView("libero-replacement")}});
 
 template <>
 inline constexpr auto entryWords<LiberoServing> = std::to_array<EntryWord<LiberoServing>>(

@@ -72,9 +72,9 @@ bool isEvent(const Entry& entry) {
     if (const auto* compared = std::get_if<SheetCompared>(&entry))
         return !compared->differs.isEmpty();
     return std::holds_alternative<PlaceVacated>(entry) || std::holds_alternative<LiberoRedesignated>(entry) ||
-           std::holds_alternative<LateReplacement>(entry) || std::holds_alternative<CaptainNamed>(entry) || std::holds_alternative<SidesChanged>(entry) ||
-           std::holds_alternative<Suspended>(entry) || std::holds_alternative<Resumed>(entry) ||
-           std::holds_alternative<Forfeit>(entry);
+           std::holds_alternative<LateReplacement>(entry) || std::holds_alternative<CaptainNamed>(entry) ||
+           std::holds_alternative<SidesChanged>(entry) || std::holds_alternative<Suspended>(entry) ||
+           std::holds_alternative<Resumed>(entry) || std::holds_alternative<Forfeit>(entry);
 }
 
 /// Whether the mark of a standing entry needs words.

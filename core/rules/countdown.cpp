@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/rules/countdown.h"
 
+#include <algorithm>
+
 namespace setfolio {
 namespace {
 
@@ -34,6 +36,18 @@ std::optional<Deadlines> interval(const MatchState& state, IntervalLength length
         before->endRecorded.addSecs(isLong ? *rulebook.longIntervalSeconds : rulebook.intervalSeconds);
     const QDateTime due = ends.addSecs(-rulebook.lineUpSeconds);
     return Deadlines{due, due, ends, ends.addSecs(rulebook.lineUpCheckSeconds)};
+}
+
+Countdown countdownAt(const MatchState& state, const Deadlines& deadlines, const QDateTime& now) {
+    const auto left = [&now](const QDateTime& instant) {
+        return static_cast<int>(std::max<qint64>(0, now.secsTo(instant)));
+    };
+    const PerTeam<TeamInSet>& teams = state.set().teams;
+    if (teams.home.lineUp && teams.visitors.lineUp)
+        return {endedLast(state) ? Countdown::To::EndOfInterval : Countdown::To::EndOfWarmUp, left(deadlines.ends),
+                false};
+    const int seconds = left(deadlines.lineUpsDue);
+    return {Countdown::To::LineUps, seconds, seconds == 0};
 }
 
 bool intervalMayBeLong(const MatchState& state) {

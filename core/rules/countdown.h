@@ -34,6 +34,16 @@ enum class IntervalLength {
 /// The interval after the set that ended last; none when no set has ended or the match is won.
 /// Source: the rulebook's interval-seconds, long-interval-seconds, line-up-seconds and line-up-check-seconds.
 [[nodiscard]] std::optional<Deadlines> interval(const MatchState& state, IntervalLength length = IntervalLength::Usual);
+/// What is counted down at an instant: until both line-ups are in, to when they are due; then to the end.
+struct Countdown {
+    enum class To : std::uint8_t { LineUps, EndOfInterval, EndOfWarmUp };
+    To to = To::EndOfInterval;
+    int seconds = 0;   ///< left; none once it is past
+    bool late = false; ///< line-ups are missing after they were due
+    bool operator==(const Countdown&) const = default;
+};
+[[nodiscard]] Countdown countdownAt(const MatchState& state, const Deadlines& deadlines, const QDateTime& now);
+
 /// Whether the interval after the set that ended last may be a long one.
 [[nodiscard]] bool intervalMayBeLong(const MatchState& state);
 

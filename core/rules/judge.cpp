@@ -29,9 +29,7 @@ bool mayFollowClosing(const Entry& entry) {
 /// Judges an entry in a state whose match is opened; each kind is one overload.
 class Judge {
 public:
-    Judge(const MatchState& state, const QDateTime& time)
-        : m_state(state),
-          m_time(time) {}
+    Judge(const MatchState& state, const QDateTime& time) : m_state(state), m_time(time) {}
 
     Findings operator()(const MatchOpened&) const { return {refused(FindingKind::MatchAlreadyOpened)}; }
     Findings operator()(const Roster& roster) const { return judgeRoster(m_state, roster); }

@@ -64,7 +64,7 @@ struct SubstitutionRules {
     bool illegalSubstitutionCounts = false; ///< as one of the team's
     ExceptionalCount exceptionalCount = ExceptionalCount::WhileAnyLeft;
     Scope exceptionalOutFor = Scope::Set; ///< the player who was replaced stays out
-    ExceptionalLibero exceptionalLibero = ExceptionalLibero::Last;
+    ExceptionalLibero exceptionalLibero = ExceptionalLibero::LastForHurt;
     int playersAtStart = 6;                                ///< fewer forfeit the set
     FewerThanSix fewerThanSix = FewerThanSix::VacantPlace; ///< later in the set
     int injurySeconds = 30;                                ///< to decide about an injured player

@@ -182,11 +182,9 @@ SETFOLIO_ARBITRARY(SetStarted, gen::construct<SetStarted>(arbitrary::timeOfDay()
 SETFOLIO_ARBITRARY(SetEnded, gen::construct<SetEnded>(arbitrary::timeOfDay()));
 SETFOLIO_ARBITRARY(ServeContacted, gen::just(ServeContacted{}));
 SETFOLIO_ARBITRARY(RallyWon, gen::construct<RallyWon>(gen::arbitrary<Team>()));
-SETFOLIO_ARBITRARY(ReplayCause,
-                   gen::element(ReplayCause::Injury, ReplayCause::Interference, ReplayCause::DoubleFault,
-                                ReplayCause::Whistle, ReplayCause::EarlyServe));
-SETFOLIO_ARBITRARY(Replay, gen::construct<setfolio::Replay>(gen::arbitrary<Again>(),
-                                                            arbitrary::maybe<ReplayCause>()));
+SETFOLIO_ARBITRARY(ReplayCause, gen::element(ReplayCause::Injury, ReplayCause::Interference, ReplayCause::DoubleFault,
+                                             ReplayCause::Whistle, ReplayCause::EarlyServe));
+SETFOLIO_ARBITRARY(Replay, gen::construct<setfolio::Replay>(gen::arbitrary<Again>(), arbitrary::maybe<ReplayCause>()));
 SETFOLIO_ARBITRARY(NoServe, gen::just(NoServe{}));
 SETFOLIO_ARBITRARY(ServerSeen, gen::construct<ServerSeen>(gen::arbitrary<ShirtNumber>()));
 SETFOLIO_ARBITRARY(WrongServer, gen::construct<WrongServer>(gen::arbitrary<Team>(), gen::arbitrary<ShirtNumber>(),

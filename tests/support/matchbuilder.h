@@ -8,6 +8,7 @@
 #include "core/record/writeup.h"
 #include "core/rules/judge.h"
 
+#include <chrono>
 #include <initializer_list>
 
 namespace setfolio::testing {
@@ -64,8 +65,12 @@ public:
     }
     MatchBuilder& add(Entry entry, std::optional<QString> overruled = std::nullopt) {
         const auto number = static_cast<std::uint32_t>(m_entries.size()) + 1;
-        const QDateTime time(QDate(2026, 10, 10), QTime(18, 0).addSecs(static_cast<int>(number)), Qt::UTC);
-        m_entries.push_back({EntryNumber(number), time, std::move(entry), std::move(overruled), std::nullopt});
+        m_entries.push_back({EntryNumber(number), nextTime(), std::move(entry), std::move(overruled), std::nullopt});
+        return *this;
+    }
+    /// The next entry comes so much later.
+    MatchBuilder& wait(std::chrono::seconds pause) {
+        m_waited += pause;
         return *this;
     }
     /// A correction: an entry put in before another, or in its place.
@@ -83,7 +88,7 @@ public:
     [[nodiscard]] MatchRecord record() const { return writeUp(m_entries); }
     /// The record of the newest set.
     [[nodiscard]] SetRecord set() const { return record().sets.back(); }
-    [[nodiscard]] Findings judge(const Entry& entry) const { return setfolio::judge(state(), entry); }
+    [[nodiscard]] Findings judge(const Entry& entry) const { return setfolio::judge(state(), entry, nextTime()); }
 
     /// One rally of play().
     static Entry rallyOf(char letter) {
@@ -105,7 +110,13 @@ public:
     }
 
 private:
+    [[nodiscard]] QDateTime nextTime() const {
+        const QDateTime opened(QDate(2026, 10, 10), QTime(18, 0, 1), Qt::UTC);
+        return opened.addSecs(static_cast<qint64>(m_entries.size()) + m_waited.count());
+    }
+
     std::vector<Recorded> m_entries;
+    std::chrono::seconds m_waited{0};
 };
 
 /// A term of service in one line, as the sheet would be read aloud: "3 (4) (5) S 7/10 (R)". Ring (), triangle <>,

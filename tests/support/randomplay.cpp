@@ -49,7 +49,7 @@ void RandomPlay::playMatch() {
 }
 
 void RandomPlay::force(const Entry& entry) {
-    const QDateTime time(QDate(2026, 10, 10), QTime(9, 0).addSecs(static_cast<int>(next())), Qt::UTC);
+    const QDateTime time = QDateTime(QDate(2026, 10, 10), QTime(9, 0), Qt::UTC).addSecs(next() + m_waited.count());
     m_entries.push_back({EntryNumber(next()), time, entry, std::nullopt, std::nullopt});
 }
 

@@ -67,6 +67,8 @@ public:
     void playMatch();
     /// Records an entry that the model knows nothing of.
     void force(const Entry& entry);
+    /// What is recorded next comes so much later.
+    void wait(std::chrono::hours pause) { m_waited += pause; }
 
     [[nodiscard]] const std::vector<Recorded>& entries() const { return m_entries; }
     /// For each entry what must be true after it.
@@ -136,6 +138,7 @@ private:
     void replay();
     bool wrongServerSeen();
     void wrongServerFound();
+    [[nodiscard]] bool isRequestedSince(std::uint32_t entry) const;
     void changeSides();
 
     Model m_model;
@@ -144,6 +147,7 @@ private:
     bool m_rosters = true;
     bool m_liberoRecord = true;
     std::vector<Recorded> m_entries;
+    std::chrono::seconds m_waited{0};
     std::vector<Expected> m_expected;
 };
 

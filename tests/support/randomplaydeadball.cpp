@@ -140,15 +140,16 @@ void RandomPlay::leaves(Team team, std::size_t slot, bool sentOff) {
         return substitute(team, slot, m_dice.oneOf(regular), SubstitutionKind::Regular);
     if (const Numbers others = exceptionalFor(team, slot); !others.empty())
         return substitute(team, slot, m_dice.oneOf(others), SubstitutionKind::Exceptional);
-    const bool spare = m_model.rules.exceptionalLibero == ExceptionalLibero::Last && !sentOff &&
-                       !its(team).liberos.empty() && !its(team).libero && !its(team).liberoServing;
+    const ExceptionalLibero rule = m_model.rules.exceptionalLibero;
+    const bool liberoMay = rule == ExceptionalLibero::Last || (rule == ExceptionalLibero::LastForHurt && !sentOff);
+    const bool spare = liberoMay && !its(team).liberos.empty() && !its(team).libero && !its(team).liberoServing;
     if (spare) {
         const ShirtNumber libero = its(team).liberos.back();
         its(team).liberos.pop_back();
         return substitute(team, slot, libero, SubstitutionKind::Exceptional);
     }
     const bool hers = its(team).libero || !its(team).liberos.empty();
-    if (m_model.rules.fewerThanSix == FewerThanSix::VacantPlace && !(hers && !sentOff)) {
+    if (m_model.rules.fewerThanSix == FewerThanSix::VacantPlace && !(hers && liberoMay)) {
         const ShirtNumber out = its(team).inSlot(slot);
         its(team).outOfSet.insert(out);
         its(team).stood[slot].push_back(ShirtNumber());

@@ -8,6 +8,7 @@
 #include "tests/support/randomplay.h"
 
 #include <algorithm>
+#include <chrono>
 
 namespace setfolio::testing {
 
@@ -65,7 +66,8 @@ struct Fault {
     FindingKind kind = FindingKind::NumberNotAllowed;
     const char* name = ""; ///< the enumerator's
     MakeFault make = nullptr;
-    Adapt adapt = nullptr; ///< none: every published rulebook has it
+    Adapt adapt = nullptr;            ///< none: every published rulebook has it
+    std::chrono::hours beforeLast{0}; ///< the unlawful entry comes so much later than the one before it
 };
 
 [[nodiscard]] std::vector<Fault> lineUpFaults();

@@ -74,6 +74,10 @@ Entries setNotPlayedAgain(const Scene& scene) {
     return scene.ready() ? Entries{Suspended{}, Resumed{GoOn::SetAgain}} : Entries{};
 }
 
+Entries resumedTooLate(const Scene& scene) {
+    return scene.ready() ? Entries{Suspended{}, Resumed{}} : Entries{};
+}
+
 void changesAtEight(Rulebook& rules) {
     rules.decidingSetSideChange = 8;
 }
@@ -96,6 +100,8 @@ std::vector<Fault> frameFaults() {
         {SETFOLIO_FAULT(IncompleteBeforePlay), incompleteBeforePlay},
         {SETFOLIO_FAULT(SetNotPlayedAgain), setNotPlayedAgain,
          [](Rulebook& rules) { rules.resumedElsewhere = Resumption::GoesOn; }},
+        {SETFOLIO_FAULT(ResumedTooLate), resumedTooLate, [](Rulebook& rules) { rules.resumeWithinHours = 4; },
+         std::chrono::hours(5)},
     };
 }
 

@@ -47,6 +47,22 @@ Entries withoutRallyBetween(const Scene& scene) {
     return {LiberoOut{scene.team, libero}, LiberoIn{scene.team, libero, scene.own().inSlot(*place)}};
 }
 
+Entries comesInForSentOff(const Scene& scene) {
+    const auto slot = scene.own().libero || !scene.farFromTheEnd() ? std::nullopt : scene.slotOfRow(false);
+    Entries entries = comesInFor(scene, scene.someLibero(), slot);
+    if (!entries.empty())
+        entries.insert(entries.begin(),
+                       Sanction{scene.team, scene.own().inSlot(*slot), SanctionLevel::Disqualification, {}});
+    return entries;
+}
+
+Entries lateReplacementIsDelay(const Scene& scene) {
+    if (!scene.ready())
+        return {};
+    const bool letPass = scene.model().rules.liberoLateReplacement != LateReplacementRule::DelayOrFault;
+    return Entries(letPass ? 2 : 1, LateReplacement{scene.team});
+}
+
 Entries exchangeNotAllowed(const Scene& scene) {
     const auto& libero = scene.own().libero;
     if (!scene.ready() || !libero)
@@ -82,6 +98,8 @@ std::vector<Fault> liberoFaults() {
         {SETFOLIO_FAULT(RedesignationNotAllowed), redesignationNotAllowed,
          [](Rulebook& rules) { rules.liberoRedesignation = Redesignation::NoRedesignation; }},
         {SETFOLIO_FAULT(NewLiberoOnCourt), newLiberoOnCourt},
+        {SETFOLIO_FAULT(LiberoForSentOff), comesInForSentOff},
+        {SETFOLIO_FAULT(LateReplacementIsDelay), lateReplacementIsDelay},
     };
 }
 

@@ -118,6 +118,8 @@ std::vector<Fault> lineUpFaults() {
         {SETFOLIO_FAULT(LiberoNotOnRoster), liberoNotOnRoster},
         {SETFOLIO_FAULT(LiberoNotOfMatch), liberoNotOfMatch,
          [](Rulebook& rules) { rules.liberoNamedFor = Scope::Match; }},
+        {SETFOLIO_FAULT(NoLiberoThisSet), liberoNotOnRoster,
+         [](Rulebook& rules) { rules.liberoNumberWrong = LiberoNumberWrong::NoLibero; }},
         {SETFOLIO_FAULT(CaptainNotInTeam), captainNotInTeam},
         {SETFOLIO_FAULT(CaptainNotOnCourt), captainNotOnCourt},
         {SETFOLIO_FAULT(CaptainIsLibero), captainIsLibero, [](Rulebook& rules) { rules.liberoCaptain = false; }},

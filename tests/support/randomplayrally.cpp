@@ -78,6 +78,12 @@ bool RandomPlay::wrongServerSeen() {
     return true;
 }
 
+bool RandomPlay::isRequestedSince(std::uint32_t entry) const {
+    return std::any_of(m_entries.begin() + entry, m_entries.end(), [](const Recorded& recorded) {
+        return std::holds_alternative<TimeOut>(recorded.entry) || std::holds_alternative<Substitution>(recorded.entry);
+    });
+}
+
 /// It comes to light between rallies: points of the term are taken back, and the serve is lost if it still was hers.
 void RandomPlay::wrongServerFound() {
     const std::vector<ModelPoint>& points = m_model.points;
@@ -98,6 +104,8 @@ void RandomPlay::wrongServerFound() {
     if (won.empty() || m_model.afterReplay || !wrong.isValid() || !its(team).inSlot(right).isValid())
         return;
     const std::uint32_t from = m_dice.oneOf(won);
+    if (m_model.rules.wrongServerRequests && isRequestedSince(from))
+        return; // the requests would have to be struck first
     m_model.takeBack(team, from);
     m_model.decide();
     if (!after)

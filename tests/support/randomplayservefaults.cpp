@@ -91,6 +91,22 @@ Entries takenBackTooLate(const Scene& scene) {
     return served && !scene.serving() ? takenBack(scene, [](const ModelPoint&) { return true; }) : Entries{};
 }
 
+/// A time-out in a term that is then taken back from its first point on.
+Entries requestsGoToo(const Scene& scene) {
+    const auto& points = scene.model().points;
+    const bool won = !points.empty() && points.back().term == scene.model().term && points.back().ownServe;
+    const bool timeOutLeft = scene.own().timeOuts < scene.model().rules.timeOuts;
+    const auto other =
+        scene.serving() && won && timeOutLeft && !scene.model().afterReplay ? notTheServer(scene) : std::nullopt;
+    return other ? Entries{TimeOut{scene.team}, WrongServer{scene.team, *other, EntryNumber(points.back().entry)}}
+                 : Entries{};
+}
+
+Entries playNotResumed(const Scene& scene) {
+    const auto slot = scene.ready() && scene.model().points.empty() ? scene.anySlot() : std::nullopt;
+    return slot ? Entries{IllegalPlayer{scene.team, scene.own().inSlot(*slot), {}, {}}} : Entries{};
+}
+
 Entries reServeLimit(const Scene& scene) {
     if (!scene.serving())
         return {};
@@ -120,6 +136,12 @@ std::vector<Fault> serveFaults() {
          [](Rulebook& rules) { rules.wrongServerPoints = TakenBack::PresentTerm; }},
         {SETFOLIO_FAULT(TakenBackTooLate), takenBackTooLate,
          [](Rulebook& rules) { rules.wrongServerUntil = TakenBackUntil::NextServeContact; }},
+        {SETFOLIO_FAULT(RequestsGoToo), requestsGoToo,
+         [](Rulebook& rules) {
+             rules.wrongServerRequests = true;
+             rules.wrongServerPoints = TakenBack::PresentTerm;
+         }},
+        {SETFOLIO_FAULT(PlayNotResumed), playNotResumed},
         {SETFOLIO_FAULT(ReServeLimit), reServeLimit},
     };
 }

@@ -9,6 +9,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -22,7 +23,8 @@ LineUpDialog::LineUpDialog(const MatchState& state, Team first, QWidget* parent)
                      "place by itself."),
                   tr("Record line-up"), parent),
       m_state(state),
-      m_missing(pieces::explanation({})) {
+      m_missing(pieces::explanation({})),
+      m_deadline(pieces::explanation({})) {
     auto* row = new QHBoxLayout;
     row->setSpacing(14);
     const Team left = state.set().left.value_or(Team::Home);
@@ -37,9 +39,27 @@ LineUpDialog::LineUpDialog(const MatchState& state, Team first, QWidget* parent)
     body()->addLayout(row, 1);
     m_missing->setObjectName(u"missing"_s);
     addToFoot(m_missing, true);
+    m_deadline->setObjectName(u"deadline"_s);
+    m_deadline->hide();
+    addToFoot(m_deadline, false);
     resize(1240, 690);
     allowOrNot();
     (*std::ranges::find(m_panels, first, &LineUpPanel::team))->begin();
+}
+
+void LineUpDialog::countDown(std::function<Deadline()> deadline) {
+    const auto show = [this, deadline = std::move(deadline)] {
+        const Deadline now = deadline();
+        QFont font = m_deadline->font();
+        font.setBold(now.passed);
+        m_deadline->setFont(font);
+        m_deadline->setText(now.words);
+        m_deadline->setVisible(!now.words.isEmpty());
+    };
+    auto* timer = new QTimer(this);
+    connect(timer, &QTimer::timeout, this, show);
+    timer->start(1000);
+    show();
 }
 
 std::vector<LineUpGiven> LineUpDialog::result() const {

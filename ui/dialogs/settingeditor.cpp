@@ -23,9 +23,7 @@ struct Maker {
     SettingEditor* operator()(const OptionalSetting& number) const {
         return new NumberStepper({key, number.lowest, number.highest, true}, value);
     }
-    SettingEditor* operator()(const ListSetting& list) const {
-        return new NumberToggles(list, value);
-    }
+    SettingEditor* operator()(const ListSetting& list) const { return new NumberToggles(list, value); }
     SettingEditor* operator()(const FlagSetting&) const {
         return new OneOfWords({{OneOfWords::tr("yes"), true}, {OneOfWords::tr("no"), false}}, value);
     }

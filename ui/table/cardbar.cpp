@@ -83,9 +83,12 @@ CardBar::CardBar(Recorder& recorder, QWidget* parent)
 void CardBar::open(Team team) {
     m_team = team;
     setTitle(fill(Table::tr("Card or delay %1"), {codeOf(state(), team)}));
-    m_what->offer({{Table::tr("Misconduct"), {}, Qt::Key_M},
-                   {Table::tr("Delay"), {}, Qt::Key_D},
-                   {Table::tr("Improper request"), {}, Qt::Key_R}});
+    std::vector<Option> whats{{Table::tr("Misconduct"), {}, Qt::Key_M},
+                              {Table::tr("Delay"), {}, Qt::Key_D},
+                              {Table::tr("Improper request"), {}, Qt::Key_R}};
+    if (mayLetLateReplacementPass(state(), team) && !liberosOf(state().set().teams[team]).empty())
+        whats.push_back({Table::tr("Late libero"), Table::tr("let pass"), Qt::Key_L});
+    m_what->offer(std::move(whats));
     m_what->choose(0);
     m_number->setNumber(std::nullopt);
     m_number->offer(playersOf(state(), team));
@@ -123,7 +126,7 @@ DelayLevel CardBar::delay() const {
 void CardBar::whatChanged() {
     setShown(m_number, what() == What::Conduct);
     setShown(m_role, what() == What::Conduct);
-    setShown(m_level, what() != What::Request);
+    setShown(m_level, what() == What::Conduct || what() == What::Delay);
     offerLevels();
     propose();
     showDraft();
@@ -168,6 +171,8 @@ std::optional<Entry> CardBar::drafted() const {
         return DelaySanction{m_team, delay(), why};
     case What::Request:
         return ImproperRequest{m_team, why};
+    case What::LateReplacement:
+        return LateReplacement{m_team};
     }
     Q_UNREACHABLE();
 }
@@ -179,8 +184,11 @@ QString CardBar::prompt() const {
     case What::Delay:
         return delayMeans(state(), m_team, delay());
     case What::Request:
-        return isImproperRequestLetPass(state(), m_team) ? Table::tr("Refused and written down; the next one is a delay.")
-                                                       : Table::tr("The rulebook makes this a delay.");
+        return isImproperRequestLetPass(state(), m_team)
+                   ? Table::tr("Refused and written down; the next one is a delay.")
+                   : Table::tr("The rulebook makes this a delay.");
+    case What::LateReplacement:
+        return Table::tr("Let pass and written down; the next late one is a delay.");
     }
     return {};
 }

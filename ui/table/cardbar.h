@@ -24,7 +24,7 @@ protected:
     void goToMissing() override;
 
 private:
-    enum class What : std::uint8_t { Conduct, Delay, Request };
+    enum class What : std::uint8_t { Conduct, Delay, Request, LateReplacement };
     [[nodiscard]] What what() const;
     [[nodiscard]] std::optional<Member> who() const;
     [[nodiscard]] SanctionLevel level() const;

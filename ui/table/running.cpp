@@ -29,13 +29,8 @@ const Recorded* newestBehind(std::span<const Recorded> entries) {
 
 const Recorded* runningTimeOut(std::span<const Recorded> entries) {
     return newestBehind<TimeOut, Substitution, PlaceVacated, LiberoServe, LiberoIn, LiberoOut, LiberoExchange,
-                        LiberoRedesignated, LateReplacement, CaptainNamed, ServerSeen, ImproperRequest, SheetCompared, Remark, Roster,
-                        Officials>(entries);
-}
-
-std::optional<QDateTime> intervalBegan(std::span<const Recorded> entries) {
-    const Recorded* ended = newestBehind<SetEnded, Toss, LineUp, Substitution, Remark, Roster, Officials>(entries);
-    return ended ? std::optional(ended->time) : std::nullopt;
+                        LiberoRedesignated, LateReplacement, CaptainNamed, ServerSeen, ImproperRequest, SheetCompared,
+                        Remark, Roster, Officials>(entries);
 }
 
 } // namespace setfolio

@@ -77,6 +77,7 @@ void StepCard::setCountdown(const QString& words) {
     if (words == m_countdown)
         return;
     m_countdown = words;
+    setAccessibleDescription(words);
     update();
 }
 

@@ -27,7 +27,7 @@ public:
     void setStep(const StepWords& words, bool withTime);
     /// The clock's time of day, until the scorer has written another.
     void setTimeOfDay(QTime now);
-    /// What counts down in the head, "2:31"; empty for nothing.
+    /// What counts down in the head, "Interval 2:31"; empty for nothing.
     void setCountdown(const QString& words);
     void setEnabledStep(bool enabled);
 

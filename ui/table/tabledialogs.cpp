@@ -7,6 +7,8 @@
 #include "ui/dialogs/setdialogs.h"
 #include "ui/dialogs/tossdialog.h"
 #include "ui/print/preview.h"
+#include "ui/table/interval.h"
+#include "ui/wording/tablewords.h"
 
 #include <QFileInfo>
 
@@ -26,9 +28,14 @@ std::optional<Answer> answerOf(Dialog&& dialog) {
 TableDialogs standardDialogs(const SheetFonts& fonts, const Clock& clock) {
     TableDialogs dialogs;
     dialogs.toss = [](QWidget* parent, const MatchState& state) { return answerOf(TossDialog(state, parent)); };
-    dialogs.lineUp = [](QWidget* parent, const MatchState& state, Team team) {
+    dialogs.lineUp = [clock](QWidget* parent, const MatchState& state, Team team) {
         std::vector<Answer> answers;
         LineUpDialog dialog(state, team, parent);
+        dialog.countDown([&] {
+            const std::optional<Countdown> countdown = countdownNow(state, clock);
+            return countdown ? LineUpDialog::Deadline{countdownWords(*countdown), countdown->late}
+                             : LineUpDialog::Deadline{};
+        });
         if (dialog.exec() == QDialog::Accepted)
             for (const LineUpGiven& given : dialog.result())
                 answers.push_back({given.lineUp, given.overruled});

@@ -6,6 +6,7 @@
 #include "ui/table/conductor.h"
 #include "ui/table/deck.h"
 #include "ui/table/inlinebars.h"
+#include "ui/table/interval.h"
 #include "ui/table/keybutton.h"
 #include "ui/table/noticeband.h"
 #include "ui/table/panel.h"
@@ -268,19 +269,9 @@ void TableWindow::showTimeOut() {
 void TableWindow::tick() {
     const Clock& clock = m_recorder->clock();
     m_panel->step().setTimeOfDay(clock.timeOfDay());
-    m_panel->step().setCountdown(intervalWords());
+    const std::optional<Countdown> countdown = countdownNow(m_recorder->state(), clock);
+    m_panel->step().setCountdown(countdown ? countdownWords(*countdown) : QString());
     m_panel->setTime(clock.utc());
-}
-
-QString TableWindow::intervalWords() const {
-    const MatchState& state = m_recorder->state();
-    if (phaseOf(state) != Phase::BeforeSet)
-        return {};
-    const std::optional<QDateTime> began = intervalBegan(file().ledger().entries());
-    if (!began)
-        return {};
-    const qint64 left = state.rulebook().intervalSeconds - began->secsTo(m_recorder->clock().utc());
-    return intervalWord(static_cast<int>(std::max<qint64>(0, left)));
 }
 
 void TableWindow::showFailure(const LedgerError& error) {

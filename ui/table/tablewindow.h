@@ -75,7 +75,6 @@ private:
     void showStrip();
     void showTimeOut();
     void tick();
-    [[nodiscard]] QString intervalWords() const;
     void showFailure(const LedgerError& error);
     void showRecorded(EntryNumber number);
     [[nodiscard]] Situation situation() const;

@@ -122,10 +122,10 @@ inline constexpr std::array findingSentences{
     FindingSentence{FindingKind::IncompleteBeforePlay,     QT_TRANSLATE_NOOP("setfolio::FindingWords", "No set has begun, and %2 has nothing to keep: a team that cannot begin loses by default.")},
     FindingSentence{FindingKind::SetNotPlayedAgain,        QT_TRANSLATE_NOOP("setfolio::FindingWords", "By the rulebook the set goes on as it stood: ask the referee before it is played again.")},
     FindingSentence{FindingKind::ResumedTooLate,           QT_TRANSLATE_NOOP("setfolio::FindingWords", "Play was broken off %5 hours ago, more than %6: the match is played anew, in a file of its own.")},
-    FindingSentence{FindingKind::RequestsGoToo,            QT_TRANSLATE_NOOP("setfolio::FindingWords", "Time-outs and substitutions of the time that is taken back go too: strike those from entry %5 on, then record the ruling.")},
-    FindingSentence{FindingKind::PlayNotResumed,           QT_TRANSLATE_NOOP("setfolio::FindingWords", "No serve is contacted since number %1 of %2 came on court: nothing is lost yet, put her right and tell the referee.")},
+    FindingSentence{FindingKind::RequestsGoToo,            QT_TRANSLATE_NOOP("setfolio::FindingWords", "Requests of the time that is taken back go too: strike those from entry %5 on, then rule.")},
+    FindingSentence{FindingKind::PlayNotResumed,           QT_TRANSLATE_NOOP("setfolio::FindingWords", "No serve is contacted since number %1 of %2 came on court: tell the referee, nothing is lost yet.")},
     FindingSentence{FindingKind::LateReplacementIsDelay,   QT_TRANSLATE_NOOP("setfolio::FindingWords", "A late replacement of %2 is not let pass now, and the sanction is the %8: tell the second referee.")},
-    FindingSentence{FindingKind::LiberoForSentOff,         QT_TRANSLATE_NOOP("setfolio::FindingWords", "Libero %1 of %2 may not come in for number %9, who was sent off: the place stays vacant when nobody else may.")},
+    FindingSentence{FindingKind::LiberoForSentOff,         QT_TRANSLATE_NOOP("setfolio::FindingWords", "Libero %1 of %2 may not come in for number %9, who was sent off: ask who else comes in.")},
     FindingSentence{FindingKind::NoLiberoThisSet,          QT_TRANSLATE_NOOP("setfolio::FindingWords", "The slip of %2 named a libero, %1, whom nobody wears: the team has no libero in this set.")},
 };
 // clang-format on

@@ -58,6 +58,10 @@ public:
         return fill(Practice::tr("Number %1 goes to the service line."), {number(seen.number)});
     }
     QString operator()(const WrongServer& ruling) const;
+    QString operator()(const IllegalPlayer& ruling) const {
+        return fill(Practice::tr("The second referee rules: number %1 of %2 had no right to be on court."),
+                    {number(ruling.number), code(ruling.team)});
+    }
     QString operator()(const Substitution& substitution) const;
     QString operator()(const PlaceVacated& vacated) const {
         return fill(Practice::tr("Number %1 of %2 leaves the court, and nobody comes in for her."),
@@ -80,6 +84,10 @@ public:
                     {code(exchange.team), number(exchange.in), number(exchange.out)});
     }
     QString operator()(const LiberoRedesignated& redesignated) const;
+    QString operator()(const LateReplacement& late) const {
+        return with(Practice::tr("A libero of %1 changes places after the whistle. The referee lets it pass, once."),
+                    late.team);
+    }
     QString operator()(const CaptainNamed& named) const {
         return fill(Practice::tr("%1 names number %2 as its captain."), {code(named.team), number(named.captain)});
     }

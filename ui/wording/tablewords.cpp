@@ -157,6 +157,20 @@ QString intervalWord(int seconds) {
     return fill(Table::tr("Interval %1"), {clockWord(seconds)});
 }
 
+QString countdownWords(const Countdown& countdown) {
+    if (countdown.late)
+        return Table::tr("Line-ups late");
+    switch (countdown.to) {
+    case Countdown::To::LineUps:
+        return fill(Table::tr("Line-ups due %1"), {clockWord(countdown.seconds)});
+    case Countdown::To::EndOfInterval:
+        return intervalWord(countdown.seconds);
+    case Countdown::To::EndOfWarmUp:
+        return fill(Table::tr("Warm-up %1"), {clockWord(countdown.seconds)});
+    }
+    Q_UNREACHABLE();
+}
+
 QString savedAt(QTime time) {
     return fill(Table::tr("Saved %1"), {time.toString(QStringLiteral("HH:mm:ss"))});
 }

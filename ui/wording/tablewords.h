@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/match/state.h"
+#include "core/rules/countdown.h"
 #include "core/rules/notice.h"
 
 #include <QString>
@@ -45,6 +46,8 @@ enum class AreaCall : std::uint8_t { None, LineUpAwaited, LineUpStands, WinsTheR
 [[nodiscard]] QString thenServes(const QString& code, ShirtNumber number); ///< "then SAL 15"
 [[nodiscard]] QString clockWord(int seconds);                              ///< "0:43"
 [[nodiscard]] QString intervalWord(int seconds);                           ///< "Interval 2:31"
+/// "Line-ups due 1:31", "Line-ups late", "Interval 2:31", "Warm-up 2:31".
+[[nodiscard]] QString countdownWords(const Countdown& countdown);
 
 // about the file
 

@@ -49,8 +49,11 @@ Entries spoil(const Fault& fault, RandomPlay& play, Dice& dice) {
             const Entries entries = fault.make({play, dice, each});
             if (entries.empty())
                 continue;
-            for (const Entry& entry : entries)
+            for (const Entry& entry : entries) {
+                if (&entry == &entries.back())
+                    play.wait(fault.beforeLast);
                 play.force(entry);
+            }
             return entries;
         }
     } while (play.step());

@@ -76,9 +76,8 @@ public:
 
 private:
     void add(const Entry& entry) {
-        const QDateTime time = m_match.now().addSecs(qint64(m_hours) * 3600);
-        m_findings = judge(m_match.state(), entry, time);
-        m_match.addAt(entry, time);
+        m_findings = m_match.judge(entry);
+        m_match.add(entry);
     }
     void addRoster(Team team) {
         Roster roster{team, {}, {}};
@@ -127,7 +126,7 @@ private:
         if (verb == u"again")
             return {Replay{Again::Replay, valueOfEntryWord<ReplayCause>(word(1))}};
         if (verb == u"after") {
-            m_hours += word(1).toInt();
+            m_match.wait(std::chrono::hours(word(1).toInt()));
             return {};
         }
         if (verb == u"seen")
@@ -222,7 +221,6 @@ private:
 
     MatchBuilder m_match;
     QStringList m_words;
-    int m_hours = 0;
     Findings m_findings;
 };
 

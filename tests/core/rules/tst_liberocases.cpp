@@ -145,6 +145,27 @@ void TestLiberoCases::whoIsLibero_data() {
     caseRow(hs, "end h; h slip 1 2 3 4 5 6 / 9; h slip 1 2 3 4 5 6 / 12", "",                        "NFHS Comments on the Rules 2020-21, 7-1-4a(2): put right");
     caseRow(hs, "end h; h slip 1 2 3 4 5 20 / 9",                    "stranger-in-line-up",          "NFHS Points of Emphasis 2025-26");
     caseRow(in, "end h; h slip 1 2 3 4 5 5 / 9",                     "doubled-in-line-up",           "FIVB Rules 2025-2028, 7.3.5");
+    caseRow(cw, "end h; h slip 1 2 3 4 5 6 / 20",                   "libero-not-on-roster, no-libero-this-set", "Referee magazine 09/2023: no libero that set");
+    caseRow(cw, "end h; h slip 1 2 3 4 5 6 / 20; h slip 1 2 3 4 5 6 / 9", "no-libero-this-set",     "Referee magazine 09/2023: no libero that set");
+    caseRow(cw, "end h; h slip 1 2 3 4 5 6 / 20; h slip 1 2 3 4 5 6 /", "",                         "Referee magazine 09/2023: no libero that set");
+    caseRow(cw, "end h; h slip 1 2 3 4 5 6 / 20; h slip 1 2 3 4 5 6 /; v slip 1 2 3 4 5 6 /; start; end v; h slip 1 2 3 4 5 6 / 9", "", "Referee magazine 09/2023: that set only");
+    caseRow(hs, "end h; h slip 1 2 3 4 5 6 / 20; h slip 1 2 3 4 5 6 / 9", "",                       "NFHS Comments on the Rules 2020-21, 7-1-4a(2): corrected");
+    caseRow(cl, "end h; h slip 1 2 3 4 5 6 / 20; h slip 1 2 3 4 5 6 / 9", "",                       "Referee magazine 09/2023 (USAV 7.3.5.1): corrected");
+    caseRow(hs, "h card 5 disqualification; h libero 9 5",           "libero-for-sent-off",          "from memory: no libero for a disqualified player");
+    caseRow(in, "h card 5 disqualification; h libero 9 5",           "libero-for-sent-off",          "FIVB Rules 2025-2028, 15.8: by a lawful substitution");
+    caseRow(in, "h late",                                            "",                             "FIVB Rules 2025-2028, 19.3.2.5");
+    caseRow(in, "rally s; h late",                                   "",                             "FIVB Rules 2025-2028, 19.3.2.5: play goes on");
+    caseRow(in, "h late; v late",                                    "",                             "FIVB Rules 2025-2028, 19.3.2.5: each team");
+    caseRow(in, "h late; rally h; h late",                           "late-replacement-is-delay",    "FIVB Rules 2025-2028, 19.3.2.6");
+    caseRow(in, "h late; win h; h late",                             "late-replacement-is-delay",    "FIVB Rules 2025-2028, 19.3.2.6: in the match");
+    caseRow(in, "h late; h delay penalty",                           "",                             "FIVB Rules 2025-2028, 19.3.2.6: a penalty without a warning");
+    caseRow(in, "v late; h delay penalty",                           "delay-not-next",               "FIVB Rules 2025-2028, 16.2.2: the other team's");
+    caseRow(cw, "h late",                                            "",                             "from memory: a word first");
+    caseRow(cw, "h late; h late",                                    "late-replacement-is-delay",    "from memory: then a delay");
+    caseRow(cw, "h late; h delay penalty",                           "delay-not-next",               "from memory: a warning first");
+    caseRow(hs, "h late",                                            "late-replacement-is-delay",    "NFHS rule changes 2025-26: an unnecessary delay before the contact");
+    caseRow(cl, "h libero 9 5; rally h; h libero-out 9; again injury; h libero 9 6", "",             "USAV Rules Interpretation Bulletin 1 of 2009-10: an injury");
+    caseRow(cl, "h libero 9 5; rally h; h libero-out 9; again interference; h libero 9 6", "libero-rally-between", "USAV Rules Interpretation Bulletin 1 of 2009-10: an injury only");
 }
 // clang-format on
 

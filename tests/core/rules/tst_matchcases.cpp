@@ -71,6 +71,12 @@ void TestMatchCases::matchesThatEndOtherwise_data() {
     caseRow(hs, "rally hh; suspend; resume stood",                 "",                        "from memory: from the point of suspension");
     caseRow(hs, "rally hh; suspend; resume again",                 "set-not-played-again",    "from memory: from the point of suspension");
     caseRow(in, "resume stood",                                    "not-suspended",           "sense");
+    caseRow(in, "rally hh; suspend; after 3; resume stood",        "",                        "FIVB Rules 2025-2028, 17.3: within four hours");
+    caseRow(in, "rally hh; suspend; after 5; resume stood",        "resumed-too-late",        "FIVB Rules 2025-2028, 17.3: the whole match is replayed");
+    caseRow(in, "rally hh; suspend; after 5; resume again",        "resumed-too-late",        "FIVB Rules 2025-2028, 17.3: the whole match is replayed");
+    caseRow(in, "rally hh; suspend; after 3; resume stood; suspend; after 3; resume stood", "", "FIVB Rules 2025-2028, 17.3: each interruption by itself, derived");
+    caseRow(cl, "rally hh; suspend; after 5; resume stood",        "resumed-too-late",        "from memory, as FIVB");
+    caseRow(hs, "rally hh; suspend; after 50; resume stood",       "",                        "from memory: from the point of suspension");
 }
 
 void TestMatchCases::scoresOfThem_data() {

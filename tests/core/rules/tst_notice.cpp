@@ -115,6 +115,27 @@ private Q_SLOTS:
         QTEST(kinds(CasePlay(rulebook, play).match()), "expected");
     }
 
+    void whatIsToldIsTheRulebooksAffair() {
+        const Notice setPoint{NoticeKind::SetPoint, Team::Home, 25, 0};
+        const Notice matchPoint{NoticeKind::MatchPoint, Team::Home, 25, 0};
+        const Notice sides{NoticeKind::SidesChangeDue, Team::Home, 8, 0};
+        const Notice silent{NoticeKind::WrongServerSilent, Team::Home, 0, 0};
+        Rulebook book = highSchool();
+        // Scoring & Libero Tracking, EOA Volleyball Officials Clinic: set and match point are announced.
+        QVERIFY(isToBeTold(book, setPoint) && isToBeTold(book, matchPoint));
+        QVERIFY(!isToBeTold(book, sides) && !isToBeTold(book, silent));
+        book.setPointNotice = false;
+        QVERIFY(!isToBeTold(book, setPoint) && isToBeTold(book, matchPoint));
+        book.matchPointNotice = false;
+        QVERIFY(!isToBeTold(book, matchPoint));
+        // FIVB Rules 2025-2028, 27.2.2: the eighth point of a deciding set is told, the fifth and sixth substitution
+        // too.
+        book = publishedRulebook(QStringLiteral("international")).value();
+        QVERIFY(isToBeTold(book, sides));
+        QVERIFY(!isToBeTold(book, {NoticeKind::SubstitutionsUsed, Team::Home, 4, 6}));
+        QVERIFY(isToBeTold(book, {NoticeKind::SubstitutionsUsed, Team::Home, 5, 6}));
+    }
+
     void theLastTimeOutIsTold() {
         MatchBuilder match; // common practice
         match.started().add(TimeOut{Team::Visitors});

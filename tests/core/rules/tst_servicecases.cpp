@@ -59,6 +59,11 @@ void TestServiceCases::whoServes_data() {
 
 void TestServiceCases::wrongServersCost_data() {
     addCaseColumns();
+    caseRow(in, "rally hhs; h illegal 7 2",                          "0:1 v 2",   "FIVB Rules 2025-2028, 15.9.2: a point and the serve, the points since the fault go");
+    caseRow(in, "rally hhv; h illegal 7 2",                          "0:1 v 2",   "FIVB Rules 2025-2028, 15.9.2, 7.7.1.1: a single point");
+    caseRow(in, "rally hhvs; h illegal 7 2",                         "0:2 v 2",   "FIVB Rules 2025-2028, 15.9.2: the opponents' points stand, and the rally is theirs");
+    caseRow(in, "rally hhs; v illegal 7",                            "3:0 h 1",   "FIVB Rules 2025-2028, 15.9.2: by the receiving team");
+    caseRow(in, "rally hh; h illegal 7",                             "2:1 v 2",   "FIVB Rules 2025-2028, 15.9.2: the moment is not known");
     caseRow(in, fiveToThree + "rally hhh; h wrong 4 3",              "5:4 v 3",   "FIVB Rules 2025-2028, 7.7.2");
     caseRow(in, fiveToThree + "rally hhh; h wrong 4",                "8:4 v 3",   "FIVB Rules 2025-2028, 7.7.2: the moment is not known");
     caseRow(in, fiveToThree + "rally h; h wrong 4 1",                "5:4 v 3",   "FIVB Rules 2025-2028, 7.7.1.1");
@@ -108,6 +113,21 @@ void TestServiceCases::wrongServersAreRuledOn_data() {
     caseRow(hs, "rally hhhvh; h wrong 4 3",                          "taken-back-too-much",    "from memory: another term");
     caseRow(in, "rally hhhvs; h wrong 4 3",                          "",                       "FIVB Rules 2025-2028, 7.7.2: whenever it is established");
     caseRow(cl, "rally hhhvs; h wrong 4 3",                          "taken-back-too-late",    "from memory");
+    caseRow(hs, "rally hh; v time-out; rally hs; h wrong 4 3",       "requests-go-too",        "from memory: requests of the time go too");
+    caseRow(hs, "rally hh; v sub 7 1; rally h; h wrong 4 2",         "requests-go-too",        "from memory: requests of the time go too");
+    caseRow(hs, "v time-out; rally hhs; h wrong 4 2",                "",                       "from memory: before the first of the points");
+    caseRow(hs, "rally hh; v time-out; rally hs; h wrong 4 1",       "",                       "from memory: before the first of the points");
+    caseRow(cw, "rally hh; v time-out; rally hs; h wrong 4 3",       "",                       "from memory: they stand");
+    caseRow(in, "rally hh; v time-out; rally hs; h wrong 4 3",       "",                       "from memory: they stand");
+    caseRow(in, "rally hhs; h illegal 7 2",                          "",                       "FIVB Rules 2025-2028, 15.9.2");
+    caseRow(in, "rally hhv; v illegal 7",                            "",                       "FIVB Rules 2025-2028, 15.9.2: the moment is not known");
+    caseRow(in, "h illegal 7",                                       "play-not-resumed",       "FIVB Rules 2025-2028, 15.9.2: after play was resumed");
+    caseRow(in, "rally hhhvs; h illegal 7 3",                        "",                       "FIVB Rules 2025-2028, 15.9.2: whenever it is established");
+    caseRow(hs, "rally hhhv; h illegal 7 3",                         "",                       "from memory: before the opponents' next contact");
+    caseRow(hs, "rally hhhvs; h illegal 7 3",                        "taken-back-too-late",    "from memory: after the opponents' next contact");
+    caseRow(hs, "rally hhvhh; h illegal 7 4",                        "taken-back-too-much",    "from memory: the present term");
+    caseRow(in, "rally hhvhh; h illegal-libero 9 4",                 "",                       "FIVB Rules 2025-2028, 19.3.2.9: as an illegal substitution");
+    caseRow(cw, "rally hhvhh; h illegal-libero 9 4",                 "taken-back-too-much",    "from memory: as a wrong server");
 }
 
 void TestServiceCases::servesAndReplays_data() {

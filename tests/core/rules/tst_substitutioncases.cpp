@@ -140,6 +140,9 @@ void TestSubstitutionCases::exceptionalSubstitutions_data() {
     caseRow(hs, "h exceptional 7 1",                                        "regular-substitute-left",  "from memory: a lawful substitute first");
     caseRow(hs, eighteenUsed + "h exceptional 7 2",                         "",                         eoa);
     caseRow(hs, eighteenUsed + "h exceptional 9 2",                         "libero-comes-last",        "from memory");
+    caseRow(hs, eighteenUsed + "h card 2 disqualification; h exceptional 9 2", "libero-for-sent-off",   "from memory: no libero for a disqualified player");
+    caseRow(cw, times(15, "h sub 7 1; h sub 1 7; ") + "h card 2 disqualification; h exceptional 9 2", "libero-comes-last", "from memory");
+    caseRow(in, "h sub 7 1; rally h; h sub 1 7; rally h; h exceptional 7 1", "",                        "FIVB Rules 2025-2028, 15.6, 15.7: she is off court, and no regular one is left");
     caseRow(in, sixUsed + "h exceptional 1 14; rally h; h exceptional 14 8", "replaced-for-good",       "FIVB Rules 2025-2028, 15.7");
     caseRow(hs, eighteenUsed + "h exceptional 7 2; rally h; h exceptional 2 3", "replaced-for-good",    eoa);
     caseRow(hs, eighteenUsed + "h exceptional 7 2; end h; h slip 1 2 3 4 5 6 / 9 10", "",               eoa);

@@ -20,7 +20,7 @@ MatchBuilder international() {
     MatchBuilder match;
     return match.open(5, *publishedRulebook(QStringLiteral("international")))
         .toss(Team::Home)
-        .lineUp(Team::Home, {1, 2, 3, 4, 5, 6})
+        .lineUp(Team::Home, {1, 2, 3, 4, 5, 6}, {ShirtNumber(9)})
         .lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16})
         .start();
 }
@@ -41,6 +41,7 @@ private Q_SLOTS:
     void aMouseGivesADelay();
     void aFingerGivesACardToTheCoach();
     void aRequestIsWrittenDown();
+    void aLateReplacementIsLetPassOnce();
     void nothingIsRecordedWithoutAMember();
     void bothSidesHaveTheirKey();
     void aTeamIsWarnedButOnceWhereTheRulebookSaysSo();
@@ -118,6 +119,21 @@ void TestCardBar::aRequestIsWrittenDown() {
     table.press(Qt::Key_R);
     QVERIFY2(bar(table).sentence().contains(u"delay"), qPrintable(bar(table).sentence()));
     QVERIFY(!bar(table).sentence().startsWith(u"Refused"));
+}
+
+void TestCardBar::aLateReplacementIsLetPassOnce() {
+    // Source: FIVB Official Volleyball Rules 2025-2028, 19.3.2.5, 19.3.2.6.
+    OpenTable table(international());
+    table.press(Qt::Key_G);
+    table.press(Qt::Key_L);
+    QVERIFY(bar(table).sentence().startsWith(u"Let pass"));
+    table.press(Qt::Key_Return);
+    QCOMPARE(std::get<LateReplacement>(table.newest().entry).team, Team::Home);
+    const std::size_t before = table.recorded();
+    table.press(Qt::Key_G);
+    table.press(Qt::Key_L); // not offered any more
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.recorded(), before);
 }
 
 void TestCardBar::nothingIsRecordedWithoutAMember() {

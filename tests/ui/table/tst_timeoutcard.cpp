@@ -3,7 +3,9 @@
 #include "ui/table/timeoutcard.h"
 
 #include "tests/support/matchbuilder.h"
+#include "ui/table/interval.h"
 #include "ui/table/running.h"
+#include "ui/wording/tablewords.h"
 
 #include <QTest>
 
@@ -19,7 +21,8 @@ private Q_SLOTS:
     void itWarnsAndEndsByTheRulebook();
     void itRunsUntilTheNextServe_data();
     void itRunsUntilTheNextServe();
-    void theIntervalBeginsWithTheEndOfTheSet();
+    void lineUpsAndThenTheIntervalCountDown();
+    void theWarmUpEndsAtTheScheduledTime();
 };
 
 void TestTimeOutCard::itComparesBothTeamsAsTheyStand() {
@@ -104,18 +107,55 @@ void TestTimeOutCard::itRunsUntilTheNextServe() {
         QCOMPARE(running->number, timeOut);
 }
 
-void TestTimeOutCard::theIntervalBeginsWithTheEndOfTheSet() {
+namespace {
+
+/// What the table shows so long after `from`; empty when nothing counts down.
+QString shownAfter(const MatchState& state, const QDateTime& from, int seconds) {
+    const QDateTime now = from.addSecs(seconds);
+    const auto countdown = countdownNow(state, {[now] { return now; }, [now] { return now.time(); }});
+    return countdown ? countdownWords(*countdown) : QString();
+}
+
+} // namespace
+
+void TestTimeOutCard::lineUpsAndThenTheIntervalCountDown() {
+    // An interval of three minutes: NFHS Comments on the Rules 2026-27, 5-5-3b(21); line-ups before its last minute:
+    // NFHS Rules Interpretations 2016-17.
     MatchBuilder match;
     match.started();
     for (int i = 0; i < 25; ++i)
         match.play("h");
-    QVERIFY(!intervalBegan(match.entries()));
+    QCOMPARE(shownAfter(match.state(), match.entries().back().time, 1), QString());
     match.add(SetEnded{QTime(19, 20)});
     const QDateTime ended = match.entries().back().time;
+    QCOMPARE(shownAfter(match.state(), ended, 0), QStringLiteral("Line-ups due 2:00"));
+    QCOMPARE(shownAfter(match.state(), ended, 119), QStringLiteral("Line-ups due 0:01"));
+    QCOMPARE(shownAfter(match.state(), ended, 120), QStringLiteral("Line-ups late"));
     match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6});
-    QCOMPARE(intervalBegan(match.entries()), std::optional(ended));
-    match.lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start();
-    QVERIFY(!intervalBegan(match.entries()));
+    QCOMPARE(shownAfter(match.state(), ended, 60), QStringLiteral("Line-ups due 1:00"));
+    match.lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16});
+    QCOMPARE(shownAfter(match.state(), ended, 150), QStringLiteral("Interval 0:30"));
+    QCOMPARE(shownAfter(match.state(), ended, 200), QStringLiteral("Interval 0:00"));
+    match.start();
+    QCOMPARE(shownAfter(match.state(), ended, 150), QString());
+}
+
+void TestTimeOutCard::theWarmUpEndsAtTheScheduledTime() {
+    // 2021-22 NFHS Volleyball Rules PowerPoint, 7-1-4: two minutes before the end of the warm-up.
+    MatchBuilder match;
+    match.open();
+    MatchState state = match.state();
+    const QDateTime from = match.entries().back().time;
+    QCOMPARE(shownAfter(state, from, 0), QString());
+    state.opened->scheduled = from.time().addSecs(600);
+    QCOMPARE(shownAfter(state, from, 0), QStringLiteral("Line-ups due 8:00"));
+    QCOMPARE(shownAfter(state, from, 480), QStringLiteral("Line-ups late"));
+    QCOMPARE(shownAfter(state, from, 601), QString());
+    for (const Team team : bothTeams)
+        state.sets.back().teams[team].lineUp = LineUp{team, six({1, 2, 3, 4, 5, 6}), {}, {}};
+    QCOMPARE(shownAfter(state, from, 480), QStringLiteral("Warm-up 2:00"));
+    state.opened->scheduled = from.time().addSecs(3700);
+    QCOMPARE(shownAfter(state, from, 0), QString());
 }
 
 QTEST_GUILESS_MAIN(TestTimeOutCard)

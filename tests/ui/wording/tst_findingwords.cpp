@@ -154,6 +154,12 @@ void TestFindingWords::theSentenceIs_data() {
     row(DefaultIsOfMatch,        "A default loses the match, not one set: record it for the match, or QRL as incomplete.");
     row(IncompleteBeforePlay,    "No set has begun, and QRL has nothing to keep: a team that cannot begin loses by default.");
     row(SetNotPlayedAgain,       "By the rulebook the set goes on as it stood: ask the referee before it is played again.");
+    row(ResumedTooLate,          "Play was broken off 19 hours ago, more than 18: the match is played anew, in a file of its own.");
+    row(RequestsGoToo,           "Requests of the time that is taken back go too: strike those from entry 19 on, then rule.");
+    row(PlayNotResumed,          "No serve is contacted since number 47 of QRL came on court: tell the referee, nothing is lost yet.");
+    row(LateReplacementIsDelay,  "A late replacement of QRL is not let pass now, and the sanction is the expulsion: tell the second referee.");
+    row(LiberoForSentOff,        "Libero 47 of QRL may not come in for number 53, who was sent off: ask who else comes in.");
+    row(NoLiberoThisSet,         "The slip of QRL named a libero, 47, whom nobody wears: the team has no libero in this set.");
     row(NoSuchPoint,             "Entry 19 brought QRL no point in this set: name the first point to be taken back.");
     row(LiberoNotOnCourt,        "Libero 47 of QRL is not on court: there is nobody to go out.");
 }

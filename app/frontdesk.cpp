@@ -8,6 +8,7 @@
 #include "core/ledger/wholefile.h"
 #include "core/record/matchfile.h"
 #include "ui/dialogs/newmatchdialog.h"
+#include "ui/look/windowplace.h"
 #include "ui/practice/practicedialog.h"
 #include "ui/practice/practicesession.h"
 #include "ui/print/sheetpages.h"
@@ -205,6 +206,7 @@ TableWindow* FrontDesk::showTable(MatchFile file) {
     connect(table, &TableWindow::newMatchAsked, this, &FrontDesk::beginMatch);
     connect(table, &TableWindow::openMatchAsked, this, [this, table] { askForMatch(table); });
     m_tables.insert(path, table);
+    keepPlace(*table, u"table"_s);
     table->show();
     if (m_startPage)
         m_startPage->close();

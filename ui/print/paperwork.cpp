@@ -7,6 +7,7 @@
 #include <QPageLayout>
 #include <QPainter>
 #include <QPrinter>
+#include <QPrinterInfo>
 
 #include <algorithm>
 
@@ -43,6 +44,25 @@ std::optional<PaperSize> paperIn(const QPrinter& printer) {
     default: // Qt knows a hundred more, which the sheet has no drawing for
         return std::nullopt;
     }
+}
+
+QMarginsF whiteEdges(const QString& printerName, PaperSize paper) {
+    const QPrinterInfo info = QPrinterInfo::printerInfo(printerName);
+    if (info.isNull())
+        return {};
+    QPrinter printer(info); // another than is printed on: a layout of the whole paper forgets the edges
+    printer.setPageSize(QPageSize(paper == PaperSize::Letter ? QPageSize::Letter : QPageSize::A4));
+    printer.setPageOrientation(QPageLayout::Landscape);
+    QPageLayout layout = printer.pageLayout();
+    layout.setUnits(QPageLayout::Millimeter);
+    return layout.minimumMargins();
+}
+
+double cutBy(const QMarginsF& edges, PaperSize paper) {
+    const QSizeF room = (sizeOf(paper) - liveArea) / 2;
+    const double across = std::max(edges.left(), edges.right()) - room.width();
+    const double down = std::max(edges.top(), edges.bottom()) - room.height();
+    return std::max({0.0, across, down});
 }
 
 std::vector<Page> pagesInRange(const QPrinter& printer, const std::vector<Page>& pages) {

@@ -96,7 +96,7 @@ MatchRecord fiveSets() {
     testing::Habits habits;
     habits.forfeit = habits.suspended = 0;
     for (std::uint32_t seed = 1;; ++seed) {
-        testing::RandomPlay play(seed, highSchool(), habits);
+        testing::RandomPlay play(seed, publishedRulebook(QStringLiteral("high-school")).value(), habits);
         play.playMatch();
         MatchRecord record = writeUp(play.entries());
         if (record.sets.size() == 5 && record.sets.back().result)

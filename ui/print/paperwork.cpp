@@ -28,22 +28,20 @@ void paintOn(QPainter& painter, const QPrinter& printer, const Page& page) {
 } // namespace
 
 void setUp(QPrinter& printer, PaperSize paper) {
-    const QPageSize size(paper == PaperSize::Letter ? QPageSize::Letter : QPageSize::A4);
-    QPageLayout layout(size, QPageLayout::Landscape, QMarginsF(), QPageLayout::Millimeter);
-    layout.setMode(QPageLayout::FullPageMode);
-    printer.setPageLayout(layout);
+    // one by one: a printer that has margins of its own refuses a whole layout without them
     printer.setFullPage(true);
+    printer.setPageSize(QPageSize(paper == PaperSize::Letter ? QPageSize::Letter : QPageSize::A4));
+    printer.setPageOrientation(QPageLayout::Landscape);
+    printer.setPageMargins(QMarginsF(), QPageLayout::Millimeter);
 }
 
 std::optional<PaperSize> paperIn(const QPrinter& printer) {
-    switch (printer.pageLayout().pageSize().id()) {
-    case QPageSize::Letter:
-        return PaperSize::Letter;
-    case QPageSize::A4:
-        return PaperSize::A4;
-    default: // Qt knows a hundred more, which the sheet has no drawing for
-        return std::nullopt;
-    }
+    // by the size: a paper may go by another name with a printer
+    const QSize points = printer.pageLayout().pageSize().sizePoints();
+    for (const auto& [paper, size] : {std::pair(PaperSize::Letter, QPageSize::Letter), {PaperSize::A4, QPageSize::A4}})
+        if (QPageSize(size).sizePoints() == points)
+            return paper;
+    return std::nullopt; // Qt knows a hundred more, which the sheet has no drawing for
 }
 
 QMarginsF whiteEdges(const QString& printerName, PaperSize paper) {

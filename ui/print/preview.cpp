@@ -288,8 +288,26 @@ void Preview::askForPrinter() {
     dialog.setWindowTitle(tr("Print"));
     dialog.setOption(QAbstractPrintDialog::PrintPageRange);
     dialog.setMinMax(1, static_cast<int>(m_view->pages().size()));
-    if (dialog.exec() == QDialog::Accepted && mayBeCut(printer))
+    if (dialog.exec() == QDialog::Accepted && settlePaper(printer) && mayBeCut(printer))
         printOn(printer);
+}
+
+bool Preview::settlePaper(QPrinter& printer) {
+    const auto paper = paperIn(printer);
+    if (!paper || *paper == m_sheet.paper)
+        return true;
+    const auto name = [](PaperSize size) { return size == PaperSize::Letter ? tr("Letter") : tr("A4"); };
+    QMessageBox box(QMessageBox::Question, tr("Print"),
+                    tr("%1 is set to %2, and the sheets are drawn for %3. Which paper is in it?")
+                        .arg(printer.printerName(), name(*paper), name(m_sheet.paper)),
+                    QMessageBox::Cancel, this);
+    box.setTextFormat(Qt::PlainText);
+    const auto* ours = box.addButton(name(m_sheet.paper), QMessageBox::AcceptRole);
+    const auto* printers = box.addButton(name(*paper), QMessageBox::AcceptRole);
+    box.exec();
+    if (box.clickedButton() == ours)
+        setUp(printer, m_sheet.paper);
+    return box.clickedButton() == ours || box.clickedButton() == printers;
 }
 
 bool Preview::mayBeCut(const QPrinter& printer) {

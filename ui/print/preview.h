@@ -64,6 +64,8 @@ private:
     void keepChoices();
     void askForPdf();
     void askForPrinter();
+    /// Asks which paper it is, where the printer is set to another than the sheets are drawn for; false to give up.
+    [[nodiscard]] bool settlePaper(QPrinter& printer);
     /// Asks, where the printer leaves more of the paper white than the sheet does; true if all is well or let pass.
     [[nodiscard]] bool mayBeCut(const QPrinter& printer);
     bool save(const QString& path, const std::vector<Page>& pages);

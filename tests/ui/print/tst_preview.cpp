@@ -9,6 +9,7 @@
 
 #include <QComboBox>
 #include <QLabel>
+#include <QPrinter>
 #include <QPushButton>
 #include <QSettings>
 #include <QTemporaryDir>
@@ -96,6 +97,7 @@ private Q_SLOTS:
     void choicesAreBegunWith();
     void edgesThatAPrinterLeavesWhiteAreMeasured_data();
     void edgesThatAPrinterLeavesWhiteAreMeasured();
+    void aPaperIsKnownByItsSize();
     void theAmberButtonStaysAmberUnderTheFinger();
     void escapeCloses();
 };
@@ -324,6 +326,21 @@ void PreviewTest::edgesThatAPrinterLeavesWhiteAreMeasured() {
     QFETCH(QMarginsF, edges);
     QFETCH(double, cut);
     QVERIFY2(qAbs(cutBy(edges, paper) - cut) < 1e-9, qPrintable(QString::number(cutBy(edges, paper))));
+}
+
+void PreviewTest::aPaperIsKnownByItsSize() {
+    QPrinter printer;
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    for (const PaperSize paper : {PaperSize::A4, PaperSize::Letter}) {
+        setUp(printer, paper);
+        QCOMPARE(paperIn(printer), std::optional(paper));
+        QCOMPARE(printer.pageLayout().orientation(), QPageLayout::Landscape);
+        QCOMPARE(printer.pageLayout().fullRect(), printer.pageLayout().paintRect()); // nothing scaled, nothing left off
+    }
+    printer.setPageSize(QPageSize(QPageSize::AnsiA)); // Letter by another name
+    QCOMPARE(paperIn(printer), std::optional(PaperSize::Letter));
+    printer.setPageSize(QPageSize(QPageSize::A5));
+    QCOMPARE(paperIn(printer), std::optional<PaperSize>());
 }
 
 void PreviewTest::theAmberButtonStaysAmberUnderTheFinger() {

@@ -9,6 +9,7 @@
 #include "core/ledger/wholefile.h"
 #include "core/record/matchfile.h"
 #include "ui/dialogs/newmatchdialog.h"
+#include "ui/look/windowplace.h"
 #include "ui/practice/practicedialog.h"
 #include "ui/practice/practicesession.h"
 #include "ui/print/sheetpages.h"
@@ -222,6 +223,7 @@ TableWindow* FrontDesk::showTable(MatchFile file) {
     connect(table, &TableWindow::languageChosen, this, &FrontDesk::changeLanguage);
     table->showLanguage(chosenLanguage());
     m_tables.insert(path, table);
+    keepPlace(*table, u"table"_s);
     table->show();
     if (m_startPage)
         m_startPage->close();

@@ -106,6 +106,8 @@ private Q_SLOTS:
     void init();
     void aMatchIsOpenedInAWindowOfItsOwn();
     void aMatchThatIsOpenAlreadyIsNotOpenedTwice();
+    void aMatchWindowFillsTheScreenAtFirst();
+    void aMatchWindowComesUpAsItWasClosed();
     void theStartPageGivesWayToTheMatch();
     void theStartPageListsWhatWasOpenedLast();
     void theDemoIsOpenedInACopy();
@@ -150,6 +152,35 @@ void TestFrontDesk::aMatchThatIsOpenAlreadyIsNotOpenedTwice() {
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     QVERIFY(desk.open(path));
     QCOMPARE(tables().size(), std::size_t(1));
+}
+
+void TestFrontDesk::aMatchWindowFillsTheScreenAtFirst() {
+    const Folder folder;
+    FrontDesk desk(SheetFonts::load().value(), stoppedClock());
+    QVERIFY(desk.open(put(folder.path(u"a.setfolio"_s), contentOf(demoMatch()))));
+    QVERIFY(tables().front()->isMaximized());
+}
+
+void TestFrontDesk::aMatchWindowComesUpAsItWasClosed() {
+    const Folder folder;
+    const QString path = put(folder.path(u"a.setfolio"_s), contentOf(demoMatch()));
+    FrontDesk desk(SheetFonts::load().value(), stoppedClock());
+    QVERIFY(desk.open(path));
+    tables().front()->showNormal();
+    tables().front()->setGeometry(20, 30, 1370, 770);
+    QCoreApplication::processEvents();
+    const QRect left = tables().front()->geometry();
+    tables().front()->close();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    QVERIFY(tables().empty());
+    QVERIFY(desk.open(path));
+    QVERIFY(!tables().front()->isMaximized());
+    QCOMPARE(tables().front()->size(), left.size());
+    tables().front()->showMaximized();
+    tables().front()->close();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    QVERIFY(desk.open(path));
+    QVERIFY(tables().front()->isMaximized());
 }
 
 void TestFrontDesk::theStartPageGivesWayToTheMatch() {

@@ -1,13 +1,15 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 
-/// What it costs to make the PDF of a set's sheet, beside a bare QPdfWriter. Bare means: as many lines, rectangles,
-/// rings, polygons and texts, at the same places, on the same paper, in the same weights of the same embedded typeface,
-/// but plain calls of QPainter, one pen for all, and nothing composed, shaped or dashed beforehand.
+/// What it costs to make the PDF of all sheets of a match of five sets, and of one set's, beside a bare QPdfWriter.
+/// Bare means: as many lines, rectangles, rings, polygons and texts, at the same places, on the same paper, in the same
+/// weights of the same embedded typeface, but plain calls of QPainter, one pen for all, and nothing composed, shaped or
+/// dashed beforehand.
 #include "core/record/matchfile.h"
+#include "core/record/writeup.h"
 #include "tests/bench/timings.h"
-#include "ui/sheet/compose.h"
-#include "ui/sheet/pdf.h"
+#include "tests/support/randomplay.h"
+#include "ui/print/sheetpages.h"
 
 #include <QBuffer>
 #include <QFile>
@@ -22,7 +24,7 @@ using namespace setfolio;
 
 namespace {
 
-constexpr int turns = 100;
+constexpr int turns = 40;
 constexpr int dotsPerInch = 1200;
 
 /// Draws one item with a plain call of QPainter.
@@ -89,18 +91,33 @@ void printItems(const std::vector<Page>& pages) {
                 kinds[1], kinds[2], kinds[3], kinds[4]);
 }
 
-/// The set of the demo with the most points.
-const SetRecord& longestSet(const MatchRecord& record) {
-    return *std::ranges::max_element(record.sets, {},
-                                     [](const SetRecord& set) { return set.score.home + set.score.visitors; });
+/// The first random match whose five sets are played to their end.
+MatchRecord fiveSets() {
+    testing::Habits habits;
+    habits.forfeit = habits.suspended = 0;
+    for (std::uint32_t seed = 1;; ++seed) {
+        testing::RandomPlay play(seed, publishedRulebook(QStringLiteral("high-school")).value(), habits);
+        play.playMatch();
+        MatchRecord record = writeUp(play.entries());
+        if (record.sets.size() == 5 && record.sets.back().result)
+            return record;
+    }
 }
 
-void compareWithBare(const MatchRecord& record, const SheetFonts& fonts) {
+/// The set of a match with the most points.
+MatchRecord longestSetOf(MatchRecord record) {
+    const auto longest = std::ranges::max_element(
+        record.sets, {}, [](const SetRecord& set) { return set.score.home + set.score.visitors; });
+    record.sets = {*longest};
+    return record;
+}
+
+void compareWithBare(const char* what, const MatchRecord& record, const SheetFonts& fonts) {
     const SheetOptions options{.fonts = fonts, .former = {}};
-    const PdfInfo info{QStringLiteral("Set"), QStringLiteral("Setfolio"),
+    const PdfInfo info{QStringLiteral("Sheets"), QStringLiteral("League"),
                        QDateTime(QDate(2026, 10, 14), QTime(20, 0), Qt::UTC)};
-    const SetRecord& set = longestSet(record);
-    const std::vector<Page> pages = composeSet(record.heading, set, options);
+    const std::vector<Page> pages = matchPages(record, options);
+    std::printf("\n%s: ", what);
     printItems(pages);
     bench::Timings bare;
     bench::Timings composing;
@@ -108,17 +125,17 @@ void compareWithBare(const MatchRecord& record, const SheetFonts& fonts) {
     // In turns, so that a busy machine slows all of them alike.
     for (int turn = 0; turn < turns; ++turn) {
         bare.push_back(bench::once([&] { (void)barePdf(pages); }));
-        composing.push_back(bench::once([&] { (void)composeSet(record.heading, set, options); }));
+        composing.push_back(bench::once([&] { (void)matchPages(record, options); }));
         whole.push_back(bench::once([&] {
-            if (!pdfOf(composeSet(record.heading, set, options), info))
+            if (!pdfOf(matchPages(record, options), info))
                 qFatal("no PDF");
         }));
     }
     bench::print("bare QPdfWriter, as many items of the same kinds", bare);
-    bench::print("the sheet of a set, composed and written as PDF", whole);
+    bench::print("composed and written as PDF for the archive", whole);
     bench::compare("  that is", whole, bare);
     bench::print("  of it: composed", composing);
-    std::printf("bytes: bare %d, the sheet %d\n", static_cast<int>(barePdf(pages).size()),
+    std::printf("bytes: bare %d, ours %d\n", static_cast<int>(barePdf(pages).size()),
                 static_cast<int>(pdfOf(pages, info)->size()));
 }
 
@@ -132,6 +149,7 @@ int main(int count, char** words) {
                                        Ledger::Access::ReadOnly);
     if (!fonts || !match)
         qFatal("the typeface or the demo match is missing");
-    compareWithBare(match->record(), *fonts);
+    compareWithBare("the demo's longest set", longestSetOf(match->record()), *fonts);
+    compareWithBare("all sheets of a random match of five sets", fiveSets(), *fonts);
     return 0;
 }

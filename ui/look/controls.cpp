@@ -37,7 +37,7 @@ QString buttonStyle() {
            u"QPushButton:pressed { background: @bar; }"
            u"QPushButton:checked { background: @text; color: @ground; border-color: @text; }"
            u"QPushButton[primary=\"true\"] { background: @amber; color: @onAmber; border-color: @onAmber; }"
-           u"QPushButton[primary=\"true\"]:pressed { background: @edge; }"
+           u"QPushButton[primary=\"true\"]:pressed { background: @pressedAmber; }"
            u"QPushButton:disabled { background: @ground; color: @secondary; border: 1px dashed @edge; }"
            u"QPushButton:focus { border: 3px solid @focus; padding: 0 14px; min-height: 38px; }"
            u"QPushButton[twoLine=\"true\"] { min-height: 58px; }"
@@ -87,6 +87,7 @@ QString controlStyle(Theme theme) {
     const std::pair<QLatin1String, QColor> names[] = {
         {"@amber"_L1, amber()},
         {"@onAmber"_L1, onAmber()},
+        {"@pressedAmber"_L1, amber().darker(115)}, // still amber, and still read: tested for its contrast
         {"@ground"_L1, colours.ground},
         {"@bar"_L1, colours.bar},
         {"@panel"_L1, colours.panel},

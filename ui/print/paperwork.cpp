@@ -7,6 +7,7 @@
 #include <QPageLayout>
 #include <QPainter>
 #include <QPrinter>
+#include <QPrinterInfo>
 
 #include <algorithm>
 
@@ -27,22 +28,39 @@ void paintOn(QPainter& painter, const QPrinter& printer, const Page& page) {
 } // namespace
 
 void setUp(QPrinter& printer, PaperSize paper) {
-    const QPageSize size(paper == PaperSize::Letter ? QPageSize::Letter : QPageSize::A4);
-    QPageLayout layout(size, QPageLayout::Landscape, QMarginsF(), QPageLayout::Millimeter);
-    layout.setMode(QPageLayout::FullPageMode);
-    printer.setPageLayout(layout);
+    // one by one: a printer that has margins of its own refuses a whole layout without them
     printer.setFullPage(true);
+    printer.setPageSize(QPageSize(paper == PaperSize::Letter ? QPageSize::Letter : QPageSize::A4));
+    printer.setPageOrientation(QPageLayout::Landscape);
+    printer.setPageMargins(QMarginsF(), QPageLayout::Millimeter);
 }
 
 std::optional<PaperSize> paperIn(const QPrinter& printer) {
-    switch (printer.pageLayout().pageSize().id()) {
-    case QPageSize::Letter:
-        return PaperSize::Letter;
-    case QPageSize::A4:
-        return PaperSize::A4;
-    default: // Qt knows a hundred more, which the sheet has no drawing for
-        return std::nullopt;
-    }
+    // by the size: a paper may go by another name with a printer
+    const QSize points = printer.pageLayout().pageSize().sizePoints();
+    for (const auto& [paper, size] : {std::pair(PaperSize::Letter, QPageSize::Letter), {PaperSize::A4, QPageSize::A4}})
+        if (QPageSize(size).sizePoints() == points)
+            return paper;
+    return std::nullopt; // Qt knows a hundred more, which the sheet has no drawing for
+}
+
+QMarginsF whiteEdges(const QString& printerName, PaperSize paper) {
+    const QPrinterInfo info = QPrinterInfo::printerInfo(printerName);
+    if (info.isNull())
+        return {};
+    QPrinter printer(info); // another than is printed on: a layout of the whole paper forgets the edges
+    printer.setPageSize(QPageSize(paper == PaperSize::Letter ? QPageSize::Letter : QPageSize::A4));
+    printer.setPageOrientation(QPageLayout::Landscape);
+    QPageLayout layout = printer.pageLayout();
+    layout.setUnits(QPageLayout::Millimeter);
+    return layout.minimumMargins();
+}
+
+double cutBy(const QMarginsF& edges, PaperSize paper) {
+    const QSizeF room = (sizeOf(paper) - liveArea) / 2;
+    const double across = std::max(edges.left(), edges.right()) - room.width();
+    const double down = std::max(edges.top(), edges.bottom()) - room.height();
+    return std::max({0.0, across, down});
 }
 
 std::vector<Page> pagesInRange(const QPrinter& printer, const std::vector<Page>& pages) {

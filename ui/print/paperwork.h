@@ -8,6 +8,8 @@
 #include "core/ledger/wholefile.h"
 #include "ui/sheet/pdf.h"
 
+#include <QMarginsF>
+
 #include <tl/expected.hpp>
 
 #include <optional>
@@ -22,6 +24,11 @@ namespace setfolio {
 void setUp(QPrinter& printer, PaperSize paper);
 /// The paper a printer is set to; none when it is neither Letter nor A4.
 [[nodiscard]] std::optional<PaperSize> paperIn(const QPrinter& printer);
+
+/// What a printer leaves white at the edges of a paper on its long side, in millimetres; nothing if it is not known.
+[[nodiscard]] QMarginsF whiteEdges(const QString& printerName, PaperSize paper);
+/// How many millimetres of the sheet such edges would hide at the worst of the four; 0 if none.
+[[nodiscard]] double cutBy(const QMarginsF& edges, PaperSize paper);
 
 /// The pages of the range that the printer was asked for; all of them when none was.
 [[nodiscard]] std::vector<Page> pagesInRange(const QPrinter& printer, const std::vector<Page>& pages);

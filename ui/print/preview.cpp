@@ -7,14 +7,17 @@
 #include "ui/print/pageview.h"
 #include "ui/print/paperwork.h"
 #include "ui/print/sheetpages.h"
+#include "ui/print/viewbar.h"
 #include "ui/wording/errorwords.h"
 
 #include <QButtonGroup>
+#include <QComboBox>
 #include <QDir>
 #include <QFileDialog>
 #include <QFrame>
 #include <QGridLayout>
 #include <QLabel>
+#include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
@@ -38,15 +41,6 @@ QPushButton* toggle(const QString& text, const QString& name) {
     return button;
 }
 
-QPushButton* small(const QString& text, const QString& name, const QString& called) {
-    auto* button = pieces::button(text, name);
-    button->setProperty("chip", true);
-    button->setFixedWidth(targetHeight);
-    button->setAccessibleName(called);
-    button->setToolTip(called);
-    return button;
-}
-
 QLabel* head(const QString& text) {
     auto* label = pieces::explanation(text);
     label->setContentsMargins(0, 6, 0, 0);
@@ -58,12 +52,18 @@ QLabel* head(const QString& text) {
 Preview::Preview(const MatchRecord& record, const SheetFonts& fonts, const PreviewOptions& options, QWidget* parent)
     : QDialog(parent),
       m_record(record),
-      m_sheet{.fonts = fonts, .paper = usualPaper(options.locale), .locale = options.locale},
+      m_choices(options.choices),
+      m_sheet{.fonts = fonts,
+              .paper = options.choices.paper.value_or(usualPaper(options.locale)),
+              .locale = options.locale,
+              .former = {},
+              .inks = options.choices.inks},
       m_options(options),
       m_sets(options.sets),
       m_view(new PageView),
       m_setButtons(new QButtonGroup(this)),
-      m_paperButtons(new QButtonGroup(this)) {
+      m_paperButtons(new QButtonGroup(this)),
+      m_formButtons(new QButtonGroup(this)) {
     setWindowTitle(tr("Print"));
     setWindowFlag(Qt::WindowMaximizeButtonHint);
     dress(*this);
@@ -74,7 +74,6 @@ Preview::Preview(const MatchRecord& record, const SheetFonts& fonts, const Previ
     row->setSpacing(16);
     row->addWidget(makeSide());
     row->addLayout(makeShown(), 1);
-    connect(m_view, &PageView::changed, this, &Preview::showWhere);
     addKeys();
     resize(1300, 690);
     compose();
@@ -113,8 +112,8 @@ QWidget* Preview::makeSide() {
     column->addWidget(pieces::heading(tr("Print"), 22));
     addSets(*column);
     addPapers(*column);
-    addTurning(*column);
-    addZoom(*column);
+    addInks(*column);
+    addForms(*column);
     column->addStretch();
     addWaysOut(*column);
     return side;
@@ -127,6 +126,7 @@ QBoxLayout* Preview::makeShown() {
     m_said->setWordWrap(true);
     auto* column = new QVBoxLayout;
     column->setSpacing(8);
+    column->addWidget(new ViewBar(*m_view));
     column->addWidget(m_view, 1);
     column->addWidget(m_said); // under the pages, where a long path has room
     return column;
@@ -171,53 +171,47 @@ void Preview::addPapers(QBoxLayout& column) {
     row->addWidget(a4);
     column.addLayout(row);
     m_paperButtons->button(static_cast<int>(m_sheet.paper))->setChecked(true);
-    connect(m_paperButtons, &QButtonGroup::idClicked, this,
-            [this](int id) { choosePaper(static_cast<PaperSize>(id)); });
+    connect(m_paperButtons, &QButtonGroup::idClicked, this, [this](int id) {
+        m_choices.paper = static_cast<PaperSize>(id);
+        keepChoices();
+        choosePaper(*m_choices.paper);
+    });
 }
 
-void Preview::addTurning(QBoxLayout& column) {
-    column.addWidget(head(tr("Page")));
-    auto* row = new QHBoxLayout;
-    row->setSpacing(6);
-    m_back = small(u"‹"_s, u"back"_s, tr("Page before"));
-    m_forward = small(u"›"_s, u"forward"_s, tr("Next page"));
-    m_where = new QLabel;
-    m_where->setObjectName(u"where"_s);
-    m_where->setAlignment(Qt::AlignCenter);
-    row->addWidget(m_back);
-    row->addWidget(m_where, 1);
-    row->addWidget(m_forward);
-    column.addLayout(row);
-    connect(m_back, &QPushButton::clicked, this, [this] { m_view->setCurrent(m_view->current() - 1); });
-    connect(m_forward, &QPushButton::clicked, this, [this] { m_view->setCurrent(m_view->current() + 1); });
+void Preview::addInks(QBoxLayout& column) {
+    column.addWidget(head(tr("Inks")));
+    m_inks = new QComboBox;
+    m_inks->setObjectName(u"inks"_s);
+    m_inks->setAccessibleName(tr("Inks"));
+    for (const InkSet inks : allInkSets)
+        m_inks->addItem(words(inks));
+    m_inks->setCurrentIndex(static_cast<int>(m_sheet.inks));
+    column.addWidget(m_inks);
+    connect(m_inks, &QComboBox::activated, this, [this](int index) {
+        m_sheet.inks = m_choices.inks = static_cast<InkSet>(index);
+        keepChoices();
+        compose();
+    });
 }
 
-void Preview::addZoom(QBoxLayout& column) {
-    column.addWidget(head(tr("View")));
+void Preview::addForms(QBoxLayout& column) {
+    column.addWidget(head(tr("PDF")));
     auto* row = new QHBoxLayout;
     row->setSpacing(6);
-    auto* smaller = small(u"−"_s, u"smaller"_s, tr("Smaller"));
-    auto* larger = small(u"+"_s, u"larger"_s, tr("Larger"));
-    m_scale = new QLabel;
-    m_scale->setObjectName(u"scale"_s);
-    m_scale->setAlignment(Qt::AlignCenter);
-    row->addWidget(smaller);
-    row->addWidget(m_scale, 1);
-    row->addWidget(larger);
+    auto* archive = toggle(tr("Archive"), u"archivePdf"_s);
+    archive->setToolTip(tr("PDF/A-1b: reads the same in many years"));
+    auto* plain = toggle(tr("Plain"), u"plainPdf"_s);
+    m_formButtons->addButton(archive, static_cast<int>(PdfForm::Archive));
+    m_formButtons->addButton(plain, static_cast<int>(PdfForm::Plain));
+    row->addWidget(archive);
+    row->addWidget(plain);
     column.addLayout(row);
-    m_whole = toggle(tr("Whole page"), u"wholePage"_s);
-    m_wide = toggle(tr("Page width"), u"pageWidth"_s);
-    auto* fits = new QHBoxLayout;
-    fits->setSpacing(6);
-    for (QPushButton* button : {m_whole, m_wide}) {
-        button->setProperty("chip", true);
-        fits->addWidget(button);
-    }
-    column.addLayout(fits);
-    connect(smaller, &QPushButton::clicked, this, [this] { m_view->zoom(-1); });
-    connect(larger, &QPushButton::clicked, this, [this] { m_view->zoom(1); });
-    connect(m_whole, &QPushButton::clicked, this, [this] { m_view->setFit(PageView::Fit::WholePage); });
-    connect(m_wide, &QPushButton::clicked, this, [this] { m_view->setFit(PageView::Fit::PageWidth); });
+    m_formButtons->button(static_cast<int>(m_choices.form))->setChecked(true);
+    connect(m_formButtons, &QButtonGroup::idClicked, this, [this](int id) {
+        m_choices.form = static_cast<PdfForm>(id);
+        keepChoices();
+        say({}, false);
+    });
 }
 
 void Preview::addWaysOut(QBoxLayout& column) {
@@ -270,14 +264,9 @@ void Preview::compose() {
     say({}, false);
 }
 
-void Preview::showWhere() {
-    const int count = static_cast<int>(m_view->pages().size());
-    m_where->setText(tr("%1 of %2").arg(m_view->current() + 1).arg(count));
-    m_back->setEnabled(m_view->current() > 0);
-    m_forward->setEnabled(m_view->current() + 1 < count);
-    m_scale->setText(tr("%1 %").arg(qRound(100 * m_view->scale())));
-    m_whole->setChecked(m_view->fit() == PageView::Fit::WholePage);
-    m_wide->setChecked(m_view->fit() == PageView::Fit::PageWidth);
+void Preview::keepChoices() {
+    if (m_options.remember)
+        m_options.remember(m_choices);
 }
 
 void Preview::askForPdf() {
@@ -299,12 +288,49 @@ void Preview::askForPrinter() {
     dialog.setWindowTitle(tr("Print"));
     dialog.setOption(QAbstractPrintDialog::PrintPageRange);
     dialog.setMinMax(1, static_cast<int>(m_view->pages().size()));
-    if (dialog.exec() == QDialog::Accepted)
+    if (dialog.exec() == QDialog::Accepted && settlePaper(printer) && mayBeCut(printer))
         printOn(printer);
 }
 
+bool Preview::settlePaper(QPrinter& printer) {
+    const auto paper = paperIn(printer);
+    if (!paper || *paper == m_sheet.paper)
+        return true;
+    const auto name = [](PaperSize size) { return size == PaperSize::Letter ? tr("Letter") : tr("A4"); };
+    QMessageBox box(QMessageBox::Question, tr("Print"),
+                    tr("%1 is set to %2, and the sheets are drawn for %3. Which paper is in it?")
+                        .arg(printer.printerName(), name(*paper), name(m_sheet.paper)),
+                    QMessageBox::Cancel, this);
+    box.setTextFormat(Qt::PlainText);
+    const auto* ours = box.addButton(name(m_sheet.paper), QMessageBox::AcceptRole);
+    const auto* printers = box.addButton(name(*paper), QMessageBox::AcceptRole);
+    box.exec();
+    if (box.clickedButton() == ours)
+        setUp(printer, m_sheet.paper);
+    return box.clickedButton() == ours || box.clickedButton() == printers;
+}
+
+bool Preview::mayBeCut(const QPrinter& printer) {
+    const PaperSize paper = paperIn(printer).value_or(m_sheet.paper);
+    const double cut = cutBy(whiteEdges(printer.printerName(), paper), paper);
+    if (cut <= 0)
+        return true;
+    QMessageBox box(
+        QMessageBox::Warning, tr("Print"),
+        tr("%1 cannot print near enough to the edge of this paper: up to %2 mm of the sheet would be missing "
+           "there. Another paper or printer may have room for all of it.")
+            .arg(printer.printerName(), m_options.locale.toString(cut, 'f', 1)),
+        QMessageBox::Cancel, this);
+    box.setTextFormat(Qt::PlainText);
+    const auto* anyway = box.addButton(tr("Print all the same"), QMessageBox::AcceptRole);
+    box.exec();
+    return box.clickedButton() == anyway;
+}
+
 bool Preview::save(const QString& path, const std::vector<Page>& pages) {
-    const auto saved = savePdf(path, pages, pdfInfoOf(m_record, m_options.utcNow()), m_options.calls);
+    PdfInfo info = pdfInfoOf(m_record, m_options.utcNow());
+    info.form = m_choices.form;
+    const auto saved = savePdf(path, pages, info, m_options.calls);
     if (saved) {
         say(tr("Saved: %1").arg(QDir::toNativeSeparators(path)), false);
         return true;

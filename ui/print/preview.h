@@ -6,6 +6,7 @@
 
 #include "core/ledger/filecalls.h"
 #include "core/record/record.h"
+#include "ui/print/printchoices.h"
 #include "ui/sheet/compose.h"
 
 #include <QDateTime>
@@ -17,6 +18,7 @@
 
 class QBoxLayout;
 class QButtonGroup;
+class QComboBox;
 class QLabel;
 class QPrinter;
 class QPushButton;
@@ -26,11 +28,13 @@ namespace setfolio {
 class PageView;
 
 struct PreviewOptions {
-    QLocale locale;                    ///< of dates and times, and the paper to begin with
-    QString folder;                    ///< where a PDF is saved unless another place is chosen
-    std::set<int> sets;                ///< the sets to begin with; all when empty
-    std::function<QDateTime()> utcNow; ///< the time that is written into a PDF
-    FileCalls calls = systemCalls();   ///< a test lets the disk fill up
+    QLocale locale;                                    ///< of dates and times, and the paper to begin with
+    QString folder;                                    ///< where a PDF is saved unless another place is chosen
+    std::set<int> sets;                                ///< the sets to begin with; all when empty
+    std::function<QDateTime()> utcNow;                 ///< the time that is written into a PDF
+    FileCalls calls = systemCalls();                   ///< a test lets the disk fill up
+    PrintChoices choices;                              ///< to begin with
+    std::function<void(const PrintChoices&)> remember; ///< keeps what the user chooses; nothing if there is none
 };
 
 class Preview : public QDialog {
@@ -50,33 +54,34 @@ private:
     [[nodiscard]] QBoxLayout* makeShown();
     void addSets(QBoxLayout& column);
     void addPapers(QBoxLayout& column);
-    void addZoom(QBoxLayout& column);
-    void addTurning(QBoxLayout& column);
+    void addInks(QBoxLayout& column);
+    void addForms(QBoxLayout& column);
     void addWaysOut(QBoxLayout& column);
     void addKeys();
     void chooseSets();
     void choosePaper(PaperSize paper);
     void compose();
-    void showWhere();
+    void keepChoices();
     void askForPdf();
     void askForPrinter();
+    /// Asks which paper it is, where the printer is set to another than the sheets are drawn for; false to give up.
+    [[nodiscard]] bool settlePaper(QPrinter& printer);
+    /// Asks, where the printer leaves more of the paper white than the sheet does; true if all is well or let pass.
+    [[nodiscard]] bool mayBeCut(const QPrinter& printer);
     bool save(const QString& path, const std::vector<Page>& pages);
     void say(const QString& sentence, bool problem);
 
     MatchRecord m_record;
+    PrintChoices m_choices;
     SheetOptions m_sheet;
     PreviewOptions m_options;
     std::set<int> m_sets;
     PageView* m_view;
     QButtonGroup* m_setButtons;
     QButtonGroup* m_paperButtons;
+    QButtonGroup* m_formButtons;
     QPushButton* m_allSets = nullptr;
-    QPushButton* m_whole = nullptr;
-    QPushButton* m_wide = nullptr;
-    QPushButton* m_back = nullptr;
-    QPushButton* m_forward = nullptr;
-    QLabel* m_scale = nullptr;
-    QLabel* m_where = nullptr;
+    QComboBox* m_inks = nullptr;
     QLabel* m_said = nullptr;
 };
 

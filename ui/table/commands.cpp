@@ -31,6 +31,11 @@ Keys undoKeys() {
     return one(Qt::Key_Backspace) + standard(QKeySequence::Undo);
 }
 
+/// With the key as it is without Shift on many keyboards.
+Keys largerKeys() {
+    return standard(QKeySequence::ZoomIn) + one(Qt::CTRL | Qt::Key_Equal);
+}
+
 constexpr unsigned bit(Phase phase) {
     return 1U << static_cast<unsigned>(phase);
 }
@@ -88,7 +93,10 @@ std::vector<CommandInfo> makeTable() {
         {C::PageBack,          M::View,  u"pageBack"_s,       one(Qt::Key_PageUp),            none,  false, opened | closed},
         {C::PageOn,            M::View,  u"pageOn"_s,         one(Qt::Key_PageDown),          none,  false, opened | closed},
         {C::LiveBand,          M::View,  u"liveBand"_s,       one(Qt::Key_F7),                none,  false, opened | closed},
+        {C::PageWidth,         M::View,  u"pageWidth"_s,      one(Qt::Key_F6),                none,  false, opened | closed},
         {C::WholePage,         M::View,  u"wholePage"_s,      one(Qt::Key_F8),                none,  false, opened | closed},
+        {C::Larger,            M::View,  u"larger"_s,         largerKeys(),                   none,  false, opened | closed},
+        {C::Smaller,           M::View,  u"smaller"_s,        standard(QKeySequence::ZoomOut), none, false, opened | closed},
         {C::NewMatch,          M::Match, u"newMatch"_s,       standard(QKeySequence::New),    none,  false, always},
         {C::OpenMatch,         M::Match, u"openMatch"_s,      standard(QKeySequence::Open),   none,  false, always},
         {C::Toss,              M::Set,   u"toss"_s,           {},                             none,  true,  beforeSet},
@@ -170,6 +178,9 @@ QString nameOf(TableCommand command) {
     case TableCommand::PageOn:            return Table::tr("Page on");
     case TableCommand::LiveBand:          return Table::tr("Live band");
     case TableCommand::WholePage:         return Table::tr("Whole page");
+    case TableCommand::PageWidth:         return Table::tr("Page width");
+    case TableCommand::Larger:            return Table::tr("Larger");
+    case TableCommand::Smaller:           return Table::tr("Smaller");
     case TableCommand::NewMatch:          return Table::tr("New match…");
     case TableCommand::OpenMatch:         return Table::tr("Open…");
     case TableCommand::Toss:              return Table::tr("Toss…");

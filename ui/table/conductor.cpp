@@ -91,8 +91,11 @@ void Conductor::perform(TableCommand command) {
     case TableCommand::GoToLive:          return goToLiveAsked();
     case TableCommand::PageBack:          return pageAsked(-1);
     case TableCommand::PageOn:            return pageAsked(+1);
-    case TableCommand::LiveBand:          return wholePageAsked(false);
-    case TableCommand::WholePage:         return wholePageAsked(true);
+    case TableCommand::LiveBand:          return sightAsked(Sight::LiveBand);
+    case TableCommand::WholePage:         return sightAsked(Sight::WholePage);
+    case TableCommand::PageWidth:         return sightAsked(Sight::PageWidth);
+    case TableCommand::Larger:            return zoomAsked(+1);
+    case TableCommand::Smaller:           return zoomAsked(-1);
     case TableCommand::NewMatch:          return newMatchAsked();
     case TableCommand::OpenMatch:         return openMatchAsked();
     case TableCommand::Print:             return print();

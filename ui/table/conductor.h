@@ -7,6 +7,7 @@
 #include "ui/table/askbar.h"
 #include "ui/table/commands.h"
 #include "ui/table/recorder.h"
+#include "ui/table/sight.h"
 #include "ui/table/tabledialogs.h"
 
 #include <QObject>
@@ -35,7 +36,8 @@ Q_SIGNALS:
     void closeAsked();
     void goToLiveAsked();
     void pageAsked(int forward);
-    void wholePageAsked(bool whole);
+    void sightAsked(setfolio::Sight sight);
+    void zoomAsked(int direction);
 
 private:
     void performStep();

@@ -36,6 +36,11 @@ void KeyButton::setWords(const QString& words, const QString& second) {
     update();
 }
 
+void KeyButton::setSign(const QString& sign) {
+    m_sign = sign;
+    update();
+}
+
 void KeyButton::setPrimary(bool primary) {
     m_primary = primary;
     update();
@@ -66,12 +71,16 @@ void KeyButton::paintEvent(QPaintEvent*) {
     setGround(painter);
     painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), radius, radius);
     double capLeft = box.right() - m_look.px(6);
-    if (!m_cap.isEmpty()) {
+    if (!m_sign.isEmpty()) {
+        const QColor ink = isEnabled() ? m_look.colours.text : m_look.colours.secondary;
+        draw::text(painter, box.center(), m_sign, m_look.font(20, QFont::DemiBold), ink, draw::From::Centre);
+    } else if (!m_cap.isEmpty()) {
         const bool below = !m_second.isEmpty();
         const QPointF place(box.right() - m_look.px(8), below ? box.bottom() - m_look.px(17) : box.center().y());
         capLeft = draw::keyCap(painter, place, m_cap, m_look, isEnabled()).left();
     }
-    paintWords(painter, capLeft);
+    if (m_sign.isEmpty())
+        paintWords(painter, capLeft);
     if (hasFocus())
         draw::focusRing(painter, box, radius, m_look);
 }

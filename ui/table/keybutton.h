@@ -24,6 +24,8 @@ public:
     void setLook(const Look& look);
     /// The words and the second line; an empty second line centres the words on the button.
     void setWords(const QString& words, const QString& second = {});
+    /// Shows a sign alone, in the place of words and key cap; the words stay its name.
+    void setSign(const QString& sign);
     /// Amber: the one thing to press now.
     void setPrimary(bool primary);
 
@@ -42,6 +44,7 @@ private:
     TableCommand m_command;
     QString m_cap;
     QString m_second;
+    QString m_sign;
     Look m_look = Look::of(Theme::Light, 1);
     bool m_primary = false;
 };

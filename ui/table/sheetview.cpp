@@ -8,10 +8,11 @@
 #include "ui/table/draw.h"
 #include "ui/wording/fill.h"
 
-#include <QCoreApplication>
+#include <QApplication>
 #include <QMouseEvent>
 #include <QPaintEvent>
 #include <QPainter>
+#include <QTouchEvent>
 #include <QWheelEvent>
 
 #include <algorithm>
@@ -27,11 +28,7 @@ struct Table {
     Q_DECLARE_TR_FUNCTIONS(Table)
 };
 
-// The live band, in millimetres of the live area: both teams' blocks and the ladder beside them.
-constexpr double margin = 1.5;
-constexpr double bandTop = 18;
-constexpr double bandHeight = 134;
-constexpr double rung = 4.9;
+constexpr double rung = 4.9;    ///< of the ladder, in millimetres
 constexpr int rungsInBand = 25; ///< beyond this the band follows the score
 
 /// The sheet of a set; of one that was cancelled and played again, the newer.
@@ -47,6 +44,7 @@ SheetView::SheetView(SheetFonts fonts, QWidget* parent) : QWidget(parent), m_fon
     setObjectName(u"sheetView"_s);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setAttribute(Qt::WA_OpaquePaintEvent);
+    setAttribute(Qt::WA_AcceptTouchEvents);
 }
 
 void SheetView::setLook(const Look& look) {
@@ -63,13 +61,15 @@ void SheetView::setRecord(const MatchRecord& record, int liveSet) {
         showSet(liveSet, 0);
         return;
     }
-    const double before = followed();
+    const double before = m_sight.followed();
     std::vector<Page> pages = compose(m_set, m_pages.front().flow);
     std::swap(pages, m_pages);
     const int last = static_cast<int>(m_pages.size()) - 1;
     const bool turned = follows && m_page != last;
     m_page = follows ? last : std::min(m_page, last);
-    if (turned || pages.size() != m_pages.size() || before != followed()) {
+    followScore();
+    const bool moved = follows && revealNewest();
+    if (turned || moved || pages.size() != m_pages.size() || before != m_sight.followed()) {
         redrawAll();
         return;
     }
@@ -78,16 +78,23 @@ void SheetView::setRecord(const MatchRecord& record, int liveSet) {
         redraw(changed);
 }
 
-void SheetView::setWholePage(bool whole) {
-    m_whole = whole;
-    m_scrolled = 0;
+void SheetView::setSight(Sight sight) {
+    m_sight.setSight(sight);
+    if (isLive())
+        revealNewest();
     redrawAll();
 }
 
+void SheetView::zoom(int direction) {
+    m_sight.zoom(direction, QRectF(rect()).center());
+    sightMoved();
+}
+
 void SheetView::goToLive() {
-    m_scrolled = 0;
+    m_sight.begin();
     showSet(m_liveSet, 0);
     m_page = static_cast<int>(m_pages.size()) - 1;
+    revealNewest();
     redrawAll();
 }
 
@@ -126,28 +133,116 @@ void SheetView::paintEvent(QPaintEvent* event) {
         paintPlace(painter);
 }
 
+bool SheetView::event(QEvent* event) {
+    switch (event->type()) {
+    case QEvent::TouchBegin:
+    case QEvent::TouchUpdate:
+    case QEvent::TouchEnd:
+        if (touch(*static_cast<QTouchEvent*>(event)))
+            return true;
+        break;
+    case QEvent::TouchCancel:
+        m_pressed.reset();
+        m_fingers.reset();
+        return true;
+    default:
+        break;
+    }
+    return QWidget::event(event);
+}
+
+void SheetView::mousePressEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton)
+        press(event->position());
+}
+
+void SheetView::mouseMoveEvent(QMouseEvent* event) {
+    drag(event->position());
+}
+
 void SheetView::mouseReleaseEvent(QMouseEvent* event) {
-    if (event->button() != Qt::LeftButton || m_pages.empty())
+    if (event->button() == Qt::LeftButton)
+        release(event->position());
+}
+
+bool SheetView::touch(const QTouchEvent& event) {
+    const QList<QTouchEvent::TouchPoint>& points = event.points();
+    if (points.size() == 2) {
+        m_moving = true; // the last finger to leave clicks nothing
+        const QLineF now(points.at(0).position(), points.at(1).position());
+        const QLineF before = m_fingers.value_or(now);
+        m_fingers = now;
+        m_sight.pan(now.center() - before.center());
+        if (before.length() > 1 && now.length() > 1)
+            m_sight.stretch(now.length() / before.length(), now.center());
+        if (event.type() == QEvent::TouchEnd)
+            m_fingers.reset();
+        sightMoved();
+        return true;
+    }
+    if (points.size() != 1)
+        return false;
+    const QPointF at = points.front().position();
+    if (std::exchange(m_fingers, std::nullopt))
+        m_dragged = at; // the finger that has stayed drags on from where it is
+    if (event.type() == QEvent::TouchBegin)
+        press(at);
+    else if (event.type() == QEvent::TouchUpdate)
+        drag(at);
+    else
+        release(at);
+    return true;
+}
+
+void SheetView::press(QPointF at) {
+    m_pressed = m_dragged = at;
+    m_moving = false;
+}
+
+void SheetView::drag(QPointF to) {
+    if (!m_pressed || m_pages.empty())
         return;
-    if (!isLive() && placeBox().contains(event->position()))
+    m_moving = m_moving || QLineF(*m_pressed, to).length() >= QApplication::startDragDistance();
+    if (!m_moving)
+        return;
+    m_sight.pan(to - m_dragged);
+    m_dragged = to;
+    redrawAll();
+}
+
+void SheetView::release(QPointF at) {
+    const bool isClick = m_pressed && !m_moving && !m_pages.empty();
+    m_pressed.reset();
+    if (!isClick)
+        return;
+    if (!isLive() && placeBox().contains(at))
         return goToLive();
-    const Item* item = itemAt(m_pages[static_cast<std::size_t>(m_page)], millimetreOf(event->position()));
+    const Item* item = itemAt(m_pages[static_cast<std::size_t>(m_page)], millimetreOf(at));
     if (item)
         Q_EMIT entryClicked(item->entry);
 }
 
+void SheetView::sightMoved() {
+    redrawAll();
+    Q_EMIT sightChanged(m_sight.sight());
+}
+
 void SheetView::resizeEvent(QResizeEvent*) {
+    m_sight.setRoom(QSizeF(size()) - QSizeF(2, 2));
     redrawAll();
 }
 
 void SheetView::wheelEvent(QWheelEvent* event) {
-    if (m_whole || m_pages.empty())
+    if (m_pages.empty())
         return;
-    const double room = liveArea.height() + margin - bandTop - height() / pixelsPerMillimetre();
-    const double target = m_scrolled - event->angleDelta().y() / 120.0 * 12;
-    m_scrolled = std::clamp(target, -bandTop - margin - followed(), std::max(0.0, room - followed()));
-    redrawAll();
     event->accept();
+    if (event->modifiers().testFlag(Qt::ControlModifier) && event->angleDelta().y() != 0) {
+        m_sight.zoom(event->angleDelta().y() > 0 ? 1 : -1, event->position());
+        return sightMoved();
+    }
+    constexpr double turn = 120, moves = 12; // a turn of the wheel, and the millimetres it moves the page
+    m_sight.pan(QPointF(event->angleDelta()) / turn * moves * m_sight.scale());
+    redrawAll();
 }
 
 std::vector<Page> SheetView::compose(int set, const std::optional<Flow>& former) const {
@@ -163,6 +258,7 @@ void SheetView::showSet(int set, int page) {
     m_set = set;
     m_pages = compose(set, std::nullopt);
     m_page = std::clamp(page, 0, static_cast<int>(m_pages.size()) - 1);
+    followScore();
     setAccessibleName(fill(Table::tr("Sheet of set %1"), {QString::number(set)}));
     redrawAll();
 }
@@ -194,43 +290,34 @@ void SheetView::drawOn(QPixmap& canvas, const QRect& pixels) const {
     painter.fillRect(pixels, QColor::fromRgb(sheet::paper));
     painter.setRenderHint(QPainter::Antialiasing);
     painter.translate(pixelOf({0, 0}));
-    painter.scale(pixelsPerMillimetre(), pixelsPerMillimetre());
+    painter.scale(m_sight.scale(), m_sight.scale());
     paint(m_pages[static_cast<std::size_t>(m_page)], painter, {true, clip});
 }
 
-QRectF SheetView::source() const {
-    const QPointF live = m_pages.front().live;
-    const double wide = liveArea.width() + 2 * margin;
-    if (m_whole)
-        return {live.x() - margin, live.y() - margin, wide, liveArea.height() + 2 * margin};
-    return {live.x() - margin, live.y() + bandTop + followed() + m_scrolled, wide, bandHeight};
-}
-
-double SheetView::pixelsPerMillimetre() const {
-    const QRectF part = source();
-    return std::min((width() - 2) / part.width(), (height() - 2) / part.height());
-}
-
 QPointF SheetView::pixelOf(QPointF millimetres) const {
-    const QRectF part = source();
-    const double scale = pixelsPerMillimetre();
-    const double left = (width() - part.width() * scale) / 2;
-    const double top = m_whole ? (height() - part.height() * scale) / 2 : 1;
-    // Whole pixels, so that a part drawn again meets the rest.
-    return QPointF(std::round(left), std::round(top)) + (millimetres - part.topLeft()) * scale;
+    return m_sight.pixelOf(millimetres - m_pages.front().live);
 }
 
 QPointF SheetView::millimetreOf(QPointF pixels) const {
-    return (pixels - pixelOf({0, 0})) / pixelsPerMillimetre();
+    return m_sight.placeOf(pixels) + m_pages.front().live;
 }
 
-double SheetView::followed() const {
+void SheetView::followScore() {
     const SetRecord* record = m_record ? recordOf(*m_record, m_set) : nullptr;
-    if (!record)
-        return 0;
-    const int points = std::max(record->score.home, record->score.visitors);
-    const double lowest = liveArea.height() - bandTop - bandHeight + margin;
-    return std::clamp((points - rungsInBand) * rung, 0.0, lowest);
+    const int points = record ? std::max(record->score.home, record->score.visitors) : 0;
+    m_sight.setFollowed((points - rungsInBand) * rung);
+}
+
+bool SheetView::revealNewest() {
+    if (m_pages.empty())
+        return false;
+    const Page& page = m_pages[static_cast<std::size_t>(m_page)];
+    const Item* newest = nullptr;
+    for (const Item& item : page.items)
+        if ((item.zone == Zone::BlockHome || item.zone == Zone::BlockVisitors) && item.entry.value != 0 &&
+            (!newest || newest->entry.value <= item.entry.value))
+            newest = &item;
+    return newest && m_sight.reveal(boundingBox(*newest).center() - page.live);
 }
 
 QString SheetView::placeWords() const {

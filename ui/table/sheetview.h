@@ -1,14 +1,20 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 
-/// The sheet on the screen: the live band of the set in play, or a whole page.
+/// The sheet on the screen: the live band of the set in play, a whole page, or any part of it at any size.
 #pragma once
 
 #include "ui/sheet/compose.h"
 #include "ui/table/look.h"
+#include "ui/table/sheetsight.h"
 
+#include <QLineF>
 #include <QPixmap>
 #include <QWidget>
+
+#include <optional>
+
+class QTouchEvent;
 
 namespace setfolio {
 
@@ -22,8 +28,12 @@ public:
     void setLook(const Look& look);
     /// Shows the record as it is now; `liveSet` is the number of the present set.
     void setRecord(const MatchRecord& record, int liveSet);
-    void setWholePage(bool whole);
-    [[nodiscard]] bool showsWholePage() const { return m_whole; }
+    void setSight(Sight sight);
+    [[nodiscard]] Sight sight() const { return m_sight.sight(); }
+    [[nodiscard]] double scale() const { return m_sight.scale(); } ///< pixels of a millimetre
+    /// A larger (1) or smaller (-1) scale, about the middle.
+    void zoom(int direction);
+    /// The newest page of the present set, and the play in sight.
     void goToLive();
     /// Turns pages; past the ends of a set to the set before or after it.
     void turn(int forward);
@@ -33,12 +43,19 @@ public:
     [[nodiscard]] const std::vector<Page>& pages() const { return m_pages; }
     [[nodiscard]] int shownSet() const { return m_set; }
     [[nodiscard]] int shownPage() const { return m_page; } ///< from 0
+    /// Where a place of the shown page, in millimetres of the paper, lies in the widget.
+    [[nodiscard]] QPointF pixelOf(QPointF millimetres) const;
 
 Q_SIGNALS:
+    /// Another part or scale was chosen by hand.
+    void sightChanged(setfolio::Sight sight);
     /// A mark was clicked that tells of this entry.
     void entryClicked(setfolio::EntryNumber entry);
 
 protected:
+    bool event(QEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
@@ -50,11 +67,16 @@ private:
     void redrawAll();
     void redraw(const QRectF& millimetres);
     void drawOn(QPixmap& canvas, const QRect& pixels) const;
-    [[nodiscard]] QRectF source() const; ///< of the paper, in millimetres
-    [[nodiscard]] double pixelsPerMillimetre() const;
-    [[nodiscard]] QPointF pixelOf(QPointF millimetres) const;
     [[nodiscard]] QPointF millimetreOf(QPointF pixels) const;
-    [[nodiscard]] double followed() const; ///< how far the band has moved down with the score, in millimetres
+    void followScore();
+    /// Brings the mark of the newest entry on the page into sight; true if the page was moved for it.
+    bool revealNewest();
+    void press(QPointF at);
+    void drag(QPointF to);
+    void release(QPointF at);
+    /// Two fingers move and stretch the page.
+    bool touch(const QTouchEvent& event);
+    void sightMoved();
     void paintPlace(QPainter& painter) const;
     [[nodiscard]] QString placeWords() const;
     [[nodiscard]] QRectF placeBox() const; ///< of the words that say which page is shown
@@ -64,8 +86,11 @@ private:
     int m_liveSet = 1;
     int m_set = 1;
     int m_page = 0;
-    bool m_whole = false;
-    double m_scrolled = 0; ///< millimetres, by the wheel
+    SheetSight m_sight;
+    std::optional<QPointF> m_pressed; ///< where a mouse button or finger went down
+    QPointF m_dragged;                ///< how far it has been dragged to
+    std::optional<QLineF> m_fingers;  ///< between two fingers, as they lay last
+    bool m_moving = false;            ///< it moves the page, so that letting go is no click
     std::vector<Page> m_pages;
     QPixmap m_canvas;
     Look m_look = Look::of(Theme::Light, 1);

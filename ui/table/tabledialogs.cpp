@@ -55,6 +55,8 @@ TableDialogs standardDialogs(const SheetFonts& fonts, const Clock& clock) {
         options.locale = QLocale();
         options.folder = QFileInfo(file.ledger().path()).absolutePath();
         options.utcNow = clock.utc;
+        options.choices = rememberedChoices();
+        options.remember = remember;
         Preview(file.record(), fonts, options, parent).exec();
     };
     return dialogs;

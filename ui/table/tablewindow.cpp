@@ -165,7 +165,7 @@ void TableWindow::connectCommands() {
     m_actions->showChoices(m_choice, m_language);
     connect(m_deck, &Deck::commanded, this, &TableWindow::perform);
     connect(m_panel, &Panel::commanded, this, &TableWindow::perform);
-    for (KeyButton* button : {&m_top->liveBand(), &m_top->wholePage()})
+    for (KeyButton* button : m_top->sights())
         connect(button, &KeyButton::clicked, this, [this, button] { perform(button->command()); });
     connect(m_conductor, &Conductor::refused, this, [this](const QString& sentences) {
         m_refused = sentences;
@@ -179,10 +179,12 @@ void TableWindow::connectCommands() {
         m_sheet->goToLive();
         m_panel->putTimeOutAway();
     });
-    connect(m_conductor, &Conductor::wholePageAsked, this, [this](bool whole) {
-        m_sheet->setWholePage(whole);
-        m_top->setWholePage(whole);
+    connect(m_conductor, &Conductor::sightAsked, this, [this](Sight sight) {
+        m_sheet->setSight(sight);
+        m_top->setSight(sight);
     });
+    connect(m_conductor, &Conductor::zoomAsked, m_sheet, &SheetView::zoom);
+    connect(m_sheet, &SheetView::sightChanged, m_top, &TopBar::setSight);
     connect(m_sheet, &SheetView::entryClicked, m_conductor, &Conductor::correct);
 }
 

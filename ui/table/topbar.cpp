@@ -21,6 +21,13 @@ KeyButton* makeToggle(TableCommand command, QWidget* parent) {
     return button;
 }
 
+KeyButton* makeSign(TableCommand command, const QString& sign, QWidget* parent) {
+    auto* button = new KeyButton(command, parent);
+    button->setSign(sign);
+    button->setToolTip(nameOf(command));
+    return button;
+}
+
 } // namespace
 
 TopBar::TopBar(QWidget* parent) : QWidget(parent) {
@@ -29,13 +36,16 @@ TopBar::TopBar(QWidget* parent) : QWidget(parent) {
     m_menus->setNativeMenuBar(false);
     m_menus->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Expanding);
     m_liveBand = makeToggle(TableCommand::LiveBand, this);
+    m_pageWidth = makeToggle(TableCommand::PageWidth, this);
     m_wholePage = makeToggle(TableCommand::WholePage, this);
+    m_smaller = makeSign(TableCommand::Smaller, u"−"_s, this);
+    m_larger = makeSign(TableCommand::Larger, u"+"_s, this);
     m_row = new QHBoxLayout(this);
     m_row->addWidget(m_menus);
-    m_row->addWidget(m_liveBand);
-    m_row->addWidget(m_wholePage);
+    for (KeyButton* button : sights())
+        m_row->addWidget(button);
     m_row->addStretch(1);
-    setWholePage(false);
+    setSight(Sight::LiveBand);
 }
 
 void TopBar::setLook(const Look& look) {
@@ -54,9 +64,11 @@ void TopBar::setLook(const Look& look) {
                                look.colours.bar.name(), look.colours.text.name(), QString::number(look.whole(14)),
                                QString::number(look.whole(11)), look.colours.panel.name(), look.colours.edge.name(),
                                amber().name(), onAmber().name(), QString::number(look.whole(13))));
-    for (KeyButton* button : {m_liveBand, m_wholePage}) {
+    const std::pair<KeyButton*, int> widths[] = {
+        {m_liveBand, 122}, {m_pageWidth, 130}, {m_wholePage, 134}, {m_smaller, 44}, {m_larger, 44}};
+    for (const auto& [button, width] : widths) {
         button->setLook(look);
-        button->setFixedSize(look.whole(button == m_liveBand ? 122 : 134), look.whole(44));
+        button->setFixedSize(look.whole(width), look.whole(44));
     }
     update();
 }
@@ -75,9 +87,14 @@ void TopBar::setSaved(const QString& words, bool good) {
     update();
 }
 
-void TopBar::setWholePage(bool whole) {
-    m_liveBand->setChecked(!whole);
-    m_wholePage->setChecked(whole);
+void TopBar::setSight(Sight sight) {
+    m_liveBand->setChecked(sight == Sight::LiveBand);
+    m_pageWidth->setChecked(sight == Sight::PageWidth);
+    m_wholePage->setChecked(sight == Sight::WholePage);
+}
+
+QList<KeyButton*> TopBar::sights() const {
+    return {m_liveBand, m_pageWidth, m_wholePage, m_smaller, m_larger};
 }
 
 void TopBar::paintEvent(QPaintEvent*) {
@@ -85,7 +102,7 @@ void TopBar::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), m_look.colours.bar);
     const double right = paintSaved(painter) - m_look.px(24);
-    const double left = m_wholePage->geometry().right() + m_look.px(24);
+    const double left = m_larger->geometry().right() + m_look.px(24);
     draw::text(painter, {(left + right) / 2, height() / 2.0}, m_title, m_look.font(13, QFont::DemiBold),
                m_look.colours.text, draw::From::Centre, right - left);
 }

@@ -1,11 +1,13 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 
-/// Menus, the two ways to see the sheet, the match's name, and whether it is saved.
+/// Menus, the ways to see the sheet, the match's name, and whether it is saved.
 #pragma once
 
 #include "ui/table/look.h"
+#include "ui/table/sight.h"
 
+#include <QList>
 #include <QWidget>
 
 class QHBoxLayout;
@@ -25,11 +27,11 @@ public:
     void setTitle(const QString& title);
     /// `good`: everything recorded is on disk.
     void setSaved(const QString& words, bool good);
-    void setWholePage(bool whole);
+    void setSight(Sight sight);
     [[nodiscard]] QString savedWords() const { return m_saved; }
     [[nodiscard]] QMenuBar& menus() const { return *m_menus; }
-    [[nodiscard]] KeyButton& liveBand() const { return *m_liveBand; }
-    [[nodiscard]] KeyButton& wholePage() const { return *m_wholePage; }
+    /// The buttons that choose what is seen of the sheet.
+    [[nodiscard]] QList<KeyButton*> sights() const;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -39,7 +41,10 @@ private:
 
     QMenuBar* m_menus;
     KeyButton* m_liveBand;
+    KeyButton* m_pageWidth;
     KeyButton* m_wholePage;
+    KeyButton* m_smaller;
+    KeyButton* m_larger;
     QHBoxLayout* m_row;
     QString m_title;
     QString m_saved;

@@ -2,11 +2,16 @@
 // SPDX-License-Identifier: MIT
 #include "tests/ui/dialogs/dialogmatches.h"
 #include "tests/ui/dialogs/hands.h"
+#include "ui/look/colours.h"
 #include "ui/print/pageview.h"
+#include "ui/print/paperwork.h"
 #include "ui/print/preview.h"
 
+#include <QComboBox>
 #include <QLabel>
+#include <QPrinter>
 #include <QPushButton>
+#include <QSettings>
 #include <QTemporaryDir>
 
 #include <cerrno>
@@ -47,15 +52,17 @@ public:
     [[nodiscard]] bool saidIsProblem() { return childOf<QLabel>(dialog, "said")->property("problem").toBool(); }
 
     QTemporaryDir folder;
+    PrintChoices kept;
     Preview dialog;
 
 private:
-    [[nodiscard]] PreviewOptions optionsFor(const QLocale& locale, const FileCalls& calls) const {
+    [[nodiscard]] PreviewOptions optionsFor(const QLocale& locale, const FileCalls& calls) {
         PreviewOptions options;
         options.locale = locale;
         options.folder = folder.path();
         options.utcNow = [] { return QDateTime(QDate(2026, 10, 14), QTime(22, 0), Qt::UTC); };
         options.calls = calls;
+        options.remember = [this](const PrintChoices& choices) { kept = choices; };
         return options;
     }
 };
@@ -71,6 +78,7 @@ class PreviewTest : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
+    void initTestCase();
     void thePagesAreCounted();
     void pagesAreTurnedByKeyMouseAndFinger();
     void aSetIsLeftOutAndTakenIn();
@@ -83,8 +91,21 @@ private Q_SLOTS:
     void aFolderThatMayNotBeWrittenGivesASentence();
     void aFullDiskGivesASentenceAndLeavesTheOldPdf();
     void theSentenceGoesWhenAnotherPaperIsChosen();
+    void aPdfIsForTheArchiveUnlessAPlainOneIsChosen();
+    void theInksAreTheOnesChosen();
+    void choicesAreKept();
+    void choicesAreBegunWith();
+    void edgesThatAPrinterLeavesWhiteAreMeasured_data();
+    void edgesThatAPrinterLeavesWhiteAreMeasured();
+    void aPaperIsKnownByItsSize();
+    void theAmberButtonStaysAmberUnderTheFinger();
     void escapeCloses();
 };
+
+void PreviewTest::initTestCase() {
+    QCoreApplication::setOrganizationName(u"Setfolio"_s); // whose settings are kept
+    QCoreApplication::setApplicationName(u"tst_preview"_s);
+}
 
 void PreviewTest::thePagesAreCounted() {
     Shown shown;
@@ -224,6 +245,116 @@ void PreviewTest::theSentenceGoesWhenAnotherPaperIsChosen() {
     QVERIFY(childOf<QLabel>(shown.dialog, "said")->isVisible());
     shown.click("a4"); // what was saved is no longer what is shown
     QVERIFY(!childOf<QLabel>(shown.dialog, "said")->isVisible());
+}
+
+void PreviewTest::aPdfIsForTheArchiveUnlessAPlainOneIsChosen() {
+    Shown shown;
+    QVERIFY(shown.button("archivePdf")->isChecked());
+    const QString path = shown.folder.filePath(u"sheets.pdf"_s);
+    QVERIFY(shown.dialog.saveTo(path));
+    QVERIFY(bytesOf(path).contains("pdfaid:part"));
+    tap(*shown.button("plainPdf"));
+    QTRY_VERIFY(!childOf<QLabel>(shown.dialog, "said")->isVisible());
+    QVERIFY(shown.dialog.saveTo(path));
+    QVERIFY(!bytesOf(path).contains("pdfaid:part"));
+}
+
+void PreviewTest::theInksAreTheOnesChosen() {
+    Shown shown;
+    const auto colours = [&] {
+        std::set<QRgb> found;
+        for (const Item& item : shown.view().pages().front().items)
+            if (const auto* ring = std::get_if<RingShape>(&item.shape))
+                found.insert(ring->stroke.colour);
+        return found.size();
+    };
+    const auto before = colours();
+    QVERIFY(before > 1);
+    auto* inks = childOf<QComboBox>(shown.dialog, "inks");
+    inks->setFocus();
+    QTest::keyClick(inks, Qt::Key_End);
+    QCOMPARE(inks->currentText(), words(InkSet::BlackOnly));
+    QCOMPARE(colours(), 1U);
+}
+
+void PreviewTest::choicesAreKept() {
+    Shown shown;
+    shown.click("a4");
+    shown.click("plainPdf");
+    auto* inks = childOf<QComboBox>(shown.dialog, "inks");
+    inks->setFocus();
+    QTest::keyClick(inks, Qt::Key_End);
+    const PrintChoices chosen{PaperSize::A4, InkSet::BlackOnly, PdfForm::Plain};
+    QVERIFY(shown.kept == chosen);
+    remember(chosen);
+    QVERIFY(rememberedChoices() == chosen);
+    QSettings().setValue(u"print/inks"_s, u"gold"_s); // as another version may have it
+    QVERIFY(rememberedChoices().inks == PrintChoices().inks);
+    QSettings().remove(u"print"_s);
+    QVERIFY(rememberedChoices() == PrintChoices());
+}
+
+void PreviewTest::choicesAreBegunWith() {
+    PreviewOptions options;
+    options.locale = unitedStates;
+    options.choices = {PaperSize::A4, InkSet::BlackOnly, PdfForm::Plain};
+    Preview dialog(twoSets(), SheetFonts::load().value(), options);
+    showActive(dialog);
+    for (const char* name : {"a4", "plainPdf"})
+        QVERIFY(childOf<QPushButton>(dialog, name)->isChecked());
+    QCOMPARE(childOf<QComboBox>(dialog, "inks")->currentText(), words(InkSet::BlackOnly));
+    QCOMPARE(dialog.findChild<PageView*>()->pages().front().paper, PaperSize::A4);
+}
+
+// clang-format off
+void PreviewTest::edgesThatAPrinterLeavesWhiteAreMeasured_data() {
+    QTest::addColumn<PaperSize>("paper");
+    QTest::addColumn<QMarginsF>("edges"); // left, top, right, bottom
+    QTest::addColumn<double>("cut");
+    // The sheet is 264 mm by 195 mm in the middle: 7.7 and 10.45 mm are left on Letter, 16.5 and 7.5 mm on A4.
+    QTest::newRow("none")                << PaperSize::Letter << QMarginsF()                      << 0.0;
+    QTest::newRow("just enough, Letter") << PaperSize::Letter << QMarginsF(7.7, 10.45, 7.7, 10.45) << 0.0;
+    QTest::newRow("just enough, A4")     << PaperSize::A4     << QMarginsF(16.5, 7.5, 16.5, 7.5)   << 0.0;
+    QTest::newRow("one side")            << PaperSize::Letter << QMarginsF(4, 4, 12.7, 4)          << 5.0;
+    QTest::newRow("foot")                << PaperSize::A4     << QMarginsF(4, 4, 4, 12.5)          << 5.0;
+    QTest::newRow("the worst of two")    << PaperSize::A4     << QMarginsF(17.5, 9.5, 4, 4)        << 2.0;
+}
+// clang-format on
+
+void PreviewTest::edgesThatAPrinterLeavesWhiteAreMeasured() {
+    QFETCH(PaperSize, paper);
+    QFETCH(QMarginsF, edges);
+    QFETCH(double, cut);
+    QVERIFY2(qAbs(cutBy(edges, paper) - cut) < 1e-9, qPrintable(QString::number(cutBy(edges, paper))));
+}
+
+void PreviewTest::aPaperIsKnownByItsSize() {
+    QPrinter printer;
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    for (const PaperSize paper : {PaperSize::A4, PaperSize::Letter}) {
+        setUp(printer, paper);
+        QCOMPARE(paperIn(printer), std::optional(paper));
+        QCOMPARE(printer.pageLayout().orientation(), QPageLayout::Landscape);
+        QCOMPARE(printer.pageLayout().fullRect(), printer.pageLayout().paintRect()); // nothing scaled, nothing left off
+    }
+    printer.setPageSize(QPageSize(QPageSize::AnsiA)); // Letter by another name
+    QCOMPARE(paperIn(printer), std::optional(PaperSize::Letter));
+    printer.setPageSize(QPageSize(QPageSize::A5));
+    QCOMPARE(paperIn(printer), std::optional<PaperSize>());
+}
+
+void PreviewTest::theAmberButtonStaysAmberUnderTheFinger() {
+    Shown shown;
+    QPushButton* button = shown.button("print");
+    const auto ground = [&] { return QColor(button->grab().toImage().pixel(button->width() / 2, 6)); };
+    const QColor before = ground();
+    QCOMPARE(before, amber());
+    QTest::mousePress(button, Qt::LeftButton);
+    const QColor pressed = ground();
+    QTest::mouseMove(button, {-50, -50});
+    QTest::mouseRelease(button, Qt::LeftButton, {}, {-50, -50}); // beside it: nothing is printed
+    QVERIFY(pressed != before);
+    QVERIFY2(qAbs(pressed.hue() - before.hue()) <= 3 && pressed.saturation() > 200, qPrintable(pressed.name()));
 }
 
 void PreviewTest::escapeCloses() {

@@ -100,6 +100,8 @@ void TestCommands::theyAreEnabledByPhase_data() {
     QTest::newRow("line-up")       << TableCommand::LeftLineUp       << "-x-----";
     QTest::newRow("roster")        << TableCommand::LeftRoster       << "-xxxxx-";
     QTest::newRow("print")         << TableCommand::Print            << "-xxxxxx";
+    QTest::newRow("page width")    << TableCommand::PageWidth        << "-xxxxxx";
+    QTest::newRow("larger")        << TableCommand::Larger           << "-xxxxxx";
     QTest::newRow("whole page")    << TableCommand::WholePage        << "-xxxxxx";
     QTest::newRow("new match")     << TableCommand::NewMatch         << "xxxxxxx";
     QTest::newRow("undo")          << TableCommand::Undo             << "xxxxxxx";

@@ -216,13 +216,13 @@ void TestTableWindow::wholePageAndBack() {
     OpenTable table(MatchBuilder().started());
     auto* sheet = table.find<SheetView>("sheetView");
     table.press(Qt::Key_F8);
-    QVERIFY(sheet->showsWholePage());
+    QVERIFY(sheet->sight() == Sight::WholePage);
     table.click("liveBand");
-    QVERIFY(!sheet->showsWholePage());
+    QVERIFY(sheet->sight() != Sight::WholePage);
     table.click("wholePage");
-    QVERIFY(sheet->showsWholePage());
+    QVERIFY(sheet->sight() == Sight::WholePage);
     table.press(Qt::Key_F7);
-    QVERIFY(!sheet->showsWholePage());
+    QVERIFY(sheet->sight() != Sight::WholePage);
 }
 
 void TestTableWindow::pagesTurnToEarlierSetsAndHomeComesBack() {

@@ -95,7 +95,8 @@ private:
             return;
         const bool held = point.team == point.serving;
         const Team receiving = opponentsOf(point.serving);
-        RotationFigures& serve = m_figures.teams[point.serving].rotations[scene->second.rotation[point.serving].index()];
+        RotationFigures& serve =
+            m_figures.teams[point.serving].rotations[scene->second.rotation[point.serving].index()];
         RotationFigures& receive = m_figures.teams[receiving].rotations[scene->second.rotation[receiving].index()];
         ++(held ? serve.serveWon : serve.serveLost);
         ++(held ? receive.receiveLost : receive.receiveWon);

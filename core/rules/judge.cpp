@@ -127,8 +127,9 @@ MatchState stateAt(std::span<const Recorded> entries, const Placed& placed) {
 }
 
 /// Whether corrections have seals to heed: else nobody need look for them.
-bool anythingSealed(const MatchState& state) {
-    return std::ranges::any_of(state.signOffs, [](const SignOff& signOff) { return signOff.seal.has_value(); });
+bool anythingSealed(std::span<const Recorded> entries) {
+    return std::ranges::any_of(entries,
+                               [](const Recorded& recorded) { return std::holds_alternative<Sealed>(recorded.entry); });
 }
 
 } // namespace
@@ -159,11 +160,12 @@ std::vector<EntryFinding> review(std::span<const Recorded> entries) {
         note(*item.recorded, judge(state, item.recorded->entry, time));
         state = apply(std::move(state), *item.recorded);
     }
+    const bool sealed = anythingSealed(entries);
     for (std::size_t index = 0; index < entries.size(); ++index) {
         const Recorded& recorded = entries[index];
         if (const auto* strike = std::get_if<Strike>(&recorded.entry))
             note(recorded, judgeStrike(entries.first(index), *strike));
-        if (anythingSealed(state))
+        if (sealed)
             note(recorded, againstSeals(entries.first(index), recorded.entry, recorded.placed));
     }
     std::ranges::stable_sort(found, {}, &EntryFinding::entry);

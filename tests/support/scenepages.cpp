@@ -18,7 +18,8 @@ namespace {
 
 bool print(const QDir& folder, const QString& name) {
     const SheetScene scene = sheetScene(name);
-    const auto pdf = pdfOf(composeScene(scene, SheetFonts::load().value()), {name, {}, QDateTime::currentDateTimeUtc()});
+    const auto pdf =
+        pdfOf(composeScene(scene, SheetFonts::load().value()), {name, {}, QDateTime::currentDateTimeUtc()});
     QFile file(folder.filePath(name + QLatin1String(".pdf")));
     return pdf && file.open(QIODevice::WriteOnly) && file.write(*pdf) == pdf->size() && file.flush();
 }

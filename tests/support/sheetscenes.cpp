@@ -267,7 +267,9 @@ SheetScene sheetScene(const QString& name) {
     const MatchRecord record = writeUp(entries);
     const auto begun = [](const SetRecord& set) { return set.started; };
     const auto newest = std::find_if(record.sets.rbegin(), record.sets.rend(), begun); // one to be played again waits
-    const SetRecord set = newest != record.sets.rend() ? *newest : record.sets.empty() ? SetRecord() : record.sets.back();
+    const SetRecord set = newest != record.sets.rend() ? *newest
+                          : record.sets.empty()        ? SetRecord()
+                                                       : record.sets.back();
     return {name, record.heading, set, script.screen, script.a4, script.sheets, record, entries};
 }
 

@@ -20,8 +20,8 @@ struct SheetScene {
     SetRecord set;
     bool screen = false; ///< composed as the table window shows it
     bool a4 = false;
-    std::set<SheetKind> sheets;     ///< other sheets of the match instead of the set's own; none
-    MatchRecord record;             ///< of the whole match
+    std::set<SheetKind> sheets; ///< other sheets of the match instead of the set's own; none
+    MatchRecord record;         ///< of the whole match
     std::vector<Recorded> entries;
 };
 

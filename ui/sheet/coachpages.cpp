@@ -34,8 +34,8 @@ public:
         for (const Team team : bothTeams) {
             const double top = blockTop + pictureHeight + 8;
             const double bottom = column(draft, {left, top}, rotationTable(set.teams[team], named(team), third), rest);
-            column(draft, {left, bottom + 3.4},
-                   serverTable(set.teams[team].servers, m_heading.rosters[team], third), rest);
+            column(draft, {left, bottom + 3.4}, serverTable(set.teams[team].servers, m_heading.rosters[team], third),
+                   rest);
             left += thirdPitch;
         }
         const double bottom = column(draft, {left, blockTop + pictureHeight + 8}, runsTable(set, teams(), third), rest);
@@ -52,7 +52,8 @@ public:
             tables.emplace_back(m_measure, serverTable(serversOver(sets, team), m_heading.rosters[team], halfWidth));
         }
         bodies.flow(std::move(tables));
-        return bodies.pages(m_heading.opened, m_options, {words(PageLabel::Match), {}, words(PageLabel::CoachPage), {}});
+        return bodies.pages(m_heading.opened, m_options,
+                            {words(PageLabel::Match), {}, words(PageLabel::CoachPage), {}});
     }
 
 private:
@@ -61,8 +62,8 @@ private:
     void picture(Draft& draft, const SetFigures& set) const {
         draft.ruleAcross(body.as(ItemRole::Rule), 0, ladderRight, blockTop, 0.5, soot);
         draft.text(body.as(ItemRole::Title), {0, blockTop + 3.4}, words(PageLabel::Course), {7.2, FontWeight::Bold});
-        draft.fitted(body, {ladderRight, blockTop + 3.4}, words(PageLabel::CourseSigns), TextStyle(labelStyle).fromRight(),
-                     200);
+        draft.fitted(body, {ladderRight, blockTop + 3.4}, words(PageLabel::CourseSigns),
+                     TextStyle(labelStyle).fromRight(), 200);
         drawScorePicture(draft, {0, blockTop + 5, ladderRight, pictureHeight}, teams(), set);
     }
     /// A table as far as it fits under `top`; the rest goes on later.

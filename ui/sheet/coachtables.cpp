@@ -30,7 +30,9 @@ std::vector<TableColumn> figureColumns(const QString& first, double width) {
 }
 
 QString signedWords(int number) {
-    return number > 0 ? u'+' + QString::number(number) : number < 0 ? QChar(0x2212) + QString::number(-number) : QStringLiteral("0");
+    return number > 0   ? u'+' + QString::number(number)
+           : number < 0 ? QChar(0x2212) + QString::number(-number)
+                        : QStringLiteral("0");
 }
 
 /// The percentage of side-outs: rallies won of those received.
@@ -40,8 +42,8 @@ QString sideOutOf(const RotationFigures& figures) {
 
 TableRow rowOf(const QString& first, const RotationFigures& figures, const QString& noRally, bool sum) {
     TableRow row{{first, QString::number(figures.serveWon), QString::number(figures.serveLost),
-                  QString::number(figures.receiveWon), QString::number(figures.receiveLost), sideOutOf(figures), noRally,
-                  signedWords(figures.difference())}};
+                  QString::number(figures.receiveWon), QString::number(figures.receiveLost), sideOutOf(figures),
+                  noRally, signedWords(figures.difference())}};
     row.strong = sum;
     return row;
 }
@@ -59,7 +61,8 @@ Table rotationTable(const TeamFigures& team, const QString& title, double width)
     table.columns = figureColumns(words(PageLabel::Rotation), width);
     for (const Slot slot : allSlots)
         table.rows.push_back(rowOf(roman(slot), team.rotations[slot.index()], {}, false));
-    table.rows.push_back(rowOf(words(PageLabel::Total), team.sum(), QString::number(team.penalties + team.given), true));
+    table.rows.push_back(
+        rowOf(words(PageLabel::Total), team.sum(), QString::number(team.penalties + team.given), true));
     return table;
 }
 
@@ -75,8 +78,8 @@ Table setsTable(std::span<const SetFigures> sets, Team team, const QString& titl
         const TeamFigures& figures = set.teams[team];
         sum += figures.sum();
         noRally += figures.penalties + figures.given;
-        table.rows.push_back(rowOf(setWithScore(set.number, set.score[team], set.score[opponentsOf(team)]), figures.sum(),
-                                   QString::number(figures.penalties + figures.given), false));
+        table.rows.push_back(rowOf(setWithScore(set.number, set.score[team], set.score[opponentsOf(team)]),
+                                   figures.sum(), QString::number(figures.penalties + figures.given), false));
     }
     table.rows.push_back(rowOf(words(PageLabel::Total), sum, QString::number(noRally), true));
     return table;
@@ -93,8 +96,9 @@ Table serverTable(const std::vector<ServerFigures>& servers, const Roster& roste
                      column(PageLabel::Lost),
                      column(PageLabel::LongestRun)};
     for (const ServerFigures& server : servers)
-        table.rows.push_back({{shirtWords(server.number), nameOf(roster, server.number), QString::number(server.terms),
-                               QString::number(server.won), QString::number(server.lost), QString::number(server.longest)}});
+        table.rows.push_back(
+            {{shirtWords(server.number), nameOf(roster, server.number), QString::number(server.terms),
+              QString::number(server.won), QString::number(server.lost), QString::number(server.longest)}});
     return table;
 }
 
@@ -127,12 +131,14 @@ Table changesTable(const SetFigures& set, const PerTeam<TeamName>& teams, double
     Table table;
     table.title = words(PageLabel::Changes);
     table.pitch = 3.7;
-    table.columns = {{words(SheetLabel::Score), 14}, {words(SheetLabel::TeamHead), 14}, {words(PageLabel::What), width - 28}};
+    table.columns = {
+        {words(SheetLabel::Score), 14}, {words(SheetLabel::TeamHead), 14}, {words(PageLabel::What), width - 28}};
     for (const Change& change : set.changes)
-        table.rows.push_back({{scoreWords(change.score.home, change.score.visitors), teams[change.team].code,
-                               change.substitution ? substitutionWords(*change.substitution) : words(SheetLabel::TimeOut)},
-                              change.entry,
-                              change.team});
+        table.rows.push_back(
+            {{scoreWords(change.score.home, change.score.visitors), teams[change.team].code,
+              change.substitution ? substitutionWords(*change.substitution) : words(SheetLabel::TimeOut)},
+             change.entry,
+             change.team});
     return table;
 }
 

@@ -27,7 +27,7 @@ struct SheetOptions {
     /// not say so.
     QTime standsAt = {};
     int leastColumns = 3; ///< rounds that there is a column for, written or not
-    int utcOffset = 0; ///< seconds from UTC to the local time of the match, for times of entries
+    int utcOffset = 0;    ///< seconds from UTC to the local time of the match, for times of entries
 };
 
 /// At least one page. What does not fit on one goes on to the next under the same header; nothing is written smaller

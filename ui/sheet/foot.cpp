@@ -3,6 +3,7 @@
 #include "core/record/sealtext.h"
 #include "ui/sheet/scene.h"
 #include "ui/sheet/sealmark.h"
+#include "ui/wording/signoffwords.h"
 
 namespace setfolio::sheet {
 
@@ -28,7 +29,7 @@ void drawOutcome(Draft& draft, double top, const QString& head, const QString& n
 void drawSeal(Draft& draft, const Scene& scene, const SignOffRecord& signOff) {
     const Tag tag = foot.of(signOff.seal->entry);
     const bool own = signOff.seal->of == SealOf::ThisFile;
-    draft.fitted(tag, {resultLeft, footTop + 25.2}, words(own ? SheetLabel::Seal : SheetLabel::SealOfOriginal),
+    draft.fitted(tag, {resultLeft, footTop + 25.2}, words(own ? SignOffLabel::Seal : SignOffLabel::SealOfOriginal),
                  labelStyle, sealLeft - resultLeft);
     const QStringList groups = sealCode(signOff.seal->digest).split(u' ');
     for (qsizetype i = 0; i + 1 < groups.size(); i += 2)

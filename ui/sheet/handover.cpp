@@ -38,7 +38,9 @@ public:
 private:
     [[nodiscard]] const TeamName& name(Team team) const { return m_heading.opened.teams[team]; }
     /// The slot that serves now, or next once the team wins the serve.
-    [[nodiscard]] Slot serverSlot(Team team) const { return team == m_live.serving ? m_live.slot : m_live.nextOfOthers; }
+    [[nodiscard]] Slot serverSlot(Team team) const {
+        return team == m_live.serving ? m_live.slot : m_live.nextOfOthers;
+    }
     /// The team that receives has not rotated yet: its next server stands in position 2.
     [[nodiscard]] int positionOf(Team team, Slot slot) const {
         const int ahead = (slot.value - serverSlot(team).value + 6) % 6;
@@ -92,8 +94,8 @@ void HandOverPen::panel(Team team) {
     const Rulebook& rulebook = m_heading.opened.rulebook;
     drawPlate(m_draft, tag, {left, blockTop, 18, stripHeight}, name(team), 13);
     m_draft.ruleAcross(tag.as(ItemRole::Rule), left, left + panelWidth, blockTop, 0.5, soot);
-    m_draft.fitted(tag.as(ItemRole::Value), {left + 20.5, blockTop + 6.4}, name(team).name,
-                   {10, FontWeight::SemiBold}, panelWidth - 21);
+    m_draft.fitted(tag.as(ItemRole::Value), {left + 20.5, blockTop + 6.4}, name(team).name, {10, FontWeight::SemiBold},
+                   panelWidth - 21);
     m_draft.text(tag.as(ItemRole::Score), {left, blockTop + 24}, QString::number(m_set.score[team]),
                  {40, FontWeight::Bold});
     m_draft.text(tag, {left + 32, blockTop + 18}, words(PageLabel::SetsWon), labelStyle);
@@ -107,8 +109,9 @@ void HandOverPen::panel(Team team) {
         at += scoreWords(taken.own, taken.opponents);
     y = field(left, y, PageLabel::SubstitutionsLeft, leftWords(rulebook.substitutionLimit, substitutions));
     y = field(left, y, PageLabel::TimeOutsLeft,
-              at.isEmpty() ? leftWords(rulebook.timeOuts, timeOuts)
-                           : leftWords(rulebook.timeOuts, timeOuts) + QStringLiteral("   ") + at.join(QStringLiteral(", ")));
+              at.isEmpty()
+                  ? leftWords(rulebook.timeOuts, timeOuts)
+                  : leftWords(rulebook.timeOuts, timeOuts) + QStringLiteral("   ") + at.join(QStringLiteral(", ")));
     QStringList liberos;
     for (const ShirtNumber libero : record.liberos)
         liberos += shirtWords(libero);
@@ -143,12 +146,13 @@ void HandOverPen::court() {
 void HandOverPen::server(double left, PageLabel head, Team team) {
     const QRectF box(left, serverTop, 62, 16);
     const Slot slot = serverSlot(team);
-    m_draft.rect(body.as(ItemRole::Box), box, std::nullopt, {soot, head == PageLabel::NextServer ? 0.7 : 0.25, {}, false});
+    m_draft.rect(body.as(ItemRole::Box), box, std::nullopt,
+                 {soot, head == PageLabel::NextServer ? 0.7 : 0.25, {}, false});
     m_draft.fitted(body, box.topLeft() + QPointF(2, 3.6), words(head), labelStyle, 58);
     m_draft.textAt(body.as(ItemRole::SlotNumber), box.topLeft() + QPointF(2, 9.8), standing(team, slot),
                    {20, FontWeight::Bold});
-    m_draft.fitted(body.as(ItemRole::Value), box.topLeft() + QPointF(26, 11.4), slotOfTeam(name(team).code, roman(slot)),
-                   {9.5, FontWeight::SemiBold}, 34);
+    m_draft.fitted(body.as(ItemRole::Value), box.topLeft() + QPointF(26, 11.4),
+                   slotOfTeam(name(team).code, roman(slot)), {9.5, FontWeight::SemiBold}, 34);
 }
 
 void HandOverPen::servers() {
@@ -181,7 +185,8 @@ void HandOverPen::order(Team team) {
         row.strong = turn == 0;
         table.rows.push_back(row);
     }
-    TablePen(m_draft, std::move(table)).draw(m_draft, Zone::Body, {left, orderTop, width, liveBottom - orderTop}, false);
+    TablePen(m_draft, std::move(table))
+        .draw(m_draft, Zone::Body, {left, orderTop, width, liveBottom - orderTop}, false);
 }
 
 } // namespace
@@ -200,11 +205,11 @@ std::vector<Page> composeHandOver(const MatchHeading& heading, const SetRecord& 
     for (const Team team : bothTeams)
         pen.order(team);
     Masthead masthead{words(SheetLabel::Set), QString::number(set.number), words(PageLabel::HandOver), {}};
-    masthead.fields = {{words(SheetLabel::Started), timeWords(set.startedAt, options.locale), 17},
-                       {words(PageLabel::StandsAt),
-                        standsAtWords(timeWords(options.standsAt, options.locale),
-                                      scoreWords(set.score.home, set.score.visitors)),
-                        40}};
+    masthead.fields = {
+        {words(SheetLabel::Started), timeWords(set.startedAt, options.locale), 17},
+        {words(PageLabel::StandsAt),
+         standsAtWords(timeWords(options.standsAt, options.locale), scoreWords(set.score.home, set.score.visitors)),
+         40}};
     return bodies.pages(heading.opened, options, masthead);
 }
 

@@ -148,9 +148,9 @@ void drawFoot(Draft& draft, const MatchHeading& heading) {
     };
     title(0, 78, words(PageLabel::LiberoHowTitle));
     double y = footTop + 8.6;
-    for (const auto& [sample, explained] :
-         {std::pair{QStringLiteral("L 2"), PageLabel::LiberoHow}, std::pair{QStringLiteral("12"), PageLabel::LiberoHowOut},
-          std::pair{QStringLiteral("9–7"), PageLabel::LiberoHowScore}}) {
+    for (const auto& [sample, explained] : {std::pair{QStringLiteral("L 2"), PageLabel::LiberoHow},
+                                            std::pair{QStringLiteral("12"), PageLabel::LiberoHowOut},
+                                            std::pair{QStringLiteral("9–7"), PageLabel::LiberoHowScore}}) {
         draft.text(body.as(ItemRole::LegendContent), {0, y}, sample, {7.6, FontWeight::Bold});
         draft.fitted(body.as(ItemRole::LegendText), {11, y}, words(explained), {7.2, FontWeight::Medium, label}, 67);
         y += 5;
@@ -182,8 +182,8 @@ int pagesFor(const PerTeam<TrackedTeam>& tracked) {
 
 } // namespace
 
-std::vector<Page> composeLibero(const MatchHeading& heading, const SetRecord& set,
-                                const PerTeam<TrackedTeam>& tracked, const SheetOptions& options) {
+std::vector<Page> composeLibero(const MatchHeading& heading, const SetRecord& set, const PerTeam<TrackedTeam>& tracked,
+                                const SheetOptions& options) {
     Bodies bodies(options.fonts);
     for (int page = 0; page < pagesFor(tracked); ++page) {
         Draft& draft = bodies.add();
@@ -196,8 +196,10 @@ std::vector<Page> composeLibero(const MatchHeading& heading, const SetRecord& se
         }
         drawFoot(draft, heading);
     }
-    Masthead masthead{words(SheetLabel::Set), set.number > 0 ? QString::number(set.number) : QString(),
-                      words(PageLabel::LiberoSheet), {}};
+    Masthead masthead{words(SheetLabel::Set),
+                      set.number > 0 ? QString::number(set.number) : QString(),
+                      words(PageLabel::LiberoSheet),
+                      {}};
     masthead.fields = {{words(SheetLabel::Started), timeWords(set.startedAt, options.locale), 17},
                        {words(SheetLabel::Finished), timeWords(set.endedAt, options.locale), 17}};
     return bodies.pages(heading.opened, options, masthead);

@@ -74,9 +74,10 @@ Masthead MatchPen::masthead() const {
     masthead.title = words(PageLabel::MatchPage);
     const bool begun = !m_record.sets.empty();
     const auto code = [&](const std::optional<Team>& team) { return team ? opened().teams[*team].code : QString(); };
-    masthead.fields = {{words(SheetLabel::Format), formatWords(opened().bestOf), 18},
-                       {words(PageLabel::Rulebook), opened().rulebook.name, 36},
-                       {words(SheetLabel::FirstServe), begun ? code(m_record.sets.front().servesFirst) : QString(), 15}};
+    masthead.fields = {
+        {words(SheetLabel::Format), formatWords(opened().bestOf), 18},
+        {words(PageLabel::Rulebook), opened().rulebook.name, 36},
+        {words(SheetLabel::FirstServe), begun ? code(m_record.sets.front().servesFirst) : QString(), 15}};
     return masthead;
 }
 
@@ -135,7 +136,8 @@ void MatchPen::drawTeam(Draft& draft, Team team) {
     field(draft, {left + 61, top}, PageLabel::Liberos, liberosOf(team), 24);
     Table wider = rosterTable(m_record, team, halfWidth);
     wider.title = name.name;
-    fixed(draft, rosterTable(m_record, team, third), std::move(wider), {left, rosterTop, third, upperBottom - rosterTop});
+    fixed(draft, rosterTable(m_record, team, third), std::move(wider),
+          {left, rosterTop, third, upperBottom - rosterTop});
 }
 
 void MatchPen::drawOutcome(Draft& draft) {

@@ -87,7 +87,8 @@ Table rosterTable(const MatchRecord& record, Team team, double width) {
     Table table;
     table.columns = {{words(PageLabel::Number), 9}, {words(PageLabel::Player), width - 19, true}, {{}, 10}};
     for (const RosterPlayer& player : roster.players)
-        table.rows.push_back({{QString::number(player.number.value), player.name.simplified(), standingOf(player)}, {}, team});
+        table.rows.push_back(
+            {{QString::number(player.number.value), player.name.simplified(), standingOf(player)}, {}, team});
     table.leastRows = usualRoster;
     table.pitch = roster.players.empty() ? 5.6 : 4.1;
     return table;
@@ -98,15 +99,20 @@ Table resultTable(const MatchRecord& record, const QLocale& locale, double width
     const double unit = width / 82;
     Table table;
     table.title = words(PageLabel::ResultBySet);
-    table.columns = {{words(SheetLabel::SetHead), 8 * unit},     {teams.home.code, 12 * unit},
-                     {teams.visitors.code, 12 * unit},           {words(SheetLabel::FirstServe), 13 * unit},
-                     {words(SheetLabel::Started), 12 * unit},    {words(SheetLabel::Finished), 12 * unit},
+    table.columns = {{words(SheetLabel::SetHead), 8 * unit},  {teams.home.code, 12 * unit},
+                     {teams.visitors.code, 12 * unit},        {words(SheetLabel::FirstServe), 13 * unit},
+                     {words(SheetLabel::Started), 12 * unit}, {words(SheetLabel::Finished), 12 * unit},
                      {words(SheetLabel::Duration), 13 * unit}};
     Sums sums;
     for (const SetRecord& set : setsOf(record))
         table.rows.push_back(rowOf(record, set, locale, sums));
-    TableRow total{{words(PageLabel::Total), QString::number(sums.points.home), QString::number(sums.points.visitors),
-                    {}, {}, {}, sums.minutes > 0 ? minutesWords(sums.minutes) : QString()}};
+    TableRow total{{words(PageLabel::Total),
+                    QString::number(sums.points.home),
+                    QString::number(sums.points.visitors),
+                    {},
+                    {},
+                    {},
+                    sums.minutes > 0 ? minutesWords(sums.minutes) : QString()}};
     total.strong = true;
     table.rows.push_back(total);
     return table;
@@ -119,8 +125,8 @@ Table officialsTable(const MatchRecord& record, double width) {
     for (const Official& official : record.heading.officials)
         table.rows.push_back({{roleWords(official.role, 0), official.name.simplified()}});
     if (table.rows.empty())
-        for (const Role role : {Role::FirstReferee, Role::SecondReferee, Role::Scorer, Role::AssistantScorer, Role::Timer,
-                                Role::LineJudge, Role::LineJudge})
+        for (const Role role : {Role::FirstReferee, Role::SecondReferee, Role::Scorer, Role::AssistantScorer,
+                                Role::Timer, Role::LineJudge, Role::LineJudge})
             table.rows.push_back({{roleWords(role, 0), {}}});
     table.pitch = 4.2;
     return table;

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 #include "ui/sheet/scene.h"
+#include "ui/wording/signoffwords.h"
 
 namespace setfolio::sheet {
 
@@ -153,7 +154,7 @@ void drawOfficials(Draft& draft, const Scene& scene) {
                {7.2, FontWeight::Bold});
     const bool inInk = scene.set.signOffs.empty();
     draft.fitted(foot, {signatureLeft, footTop + 3.4},
-                 words(inInk ? SheetLabel::Signature : SheetLabel::SignedOnScreen), labelStyle,
+                 inInk ? words(SheetLabel::Signature) : words(SignOffLabel::SignedOnScreen), labelStyle,
                  signatureRight - signatureLeft);
     if (inInk)
         drawSigners(draft, scene.heading.officials);

@@ -11,9 +11,9 @@ namespace setfolio::sheet {
 namespace {
 
 constexpr Tag body{Zone::Body, ItemRole::Label, {}, {}};
-constexpr double axisRoom = 8;   ///< for the numbers at the left
-constexpr double codeRoom = 16;  ///< for the teams' codes at the right
-constexpr double eventRoom = 6;  ///< above and below
+constexpr double axisRoom = 8;  ///< for the numbers at the left
+constexpr double codeRoom = 16; ///< for the teams' codes at the right
+constexpr double eventRoom = 6; ///< above and below
 
 class PicturePen {
 public:
@@ -49,7 +49,8 @@ void PicturePen::grid() {
     for (int score = 0; score <= m_most; score += 5) {
         m_draft.line(body.as(ItemRole::Court), {m_plot.left(), y(score)}, {m_plot.right(), y(score)},
                      {paleRule, score == 0 ? 0.25 : 0.12, {}, false});
-        m_draft.textAt(body, {m_plot.left() - 1.6, y(score)}, QString::number(score), TextStyle(labelStyle).fromRight());
+        m_draft.textAt(body, {m_plot.left() - 1.6, y(score)}, QString::number(score),
+                       TextStyle(labelStyle).fromRight());
     }
 }
 
@@ -76,7 +77,8 @@ void PicturePen::changes() {
             m_draft.line(tag, {at, edge}, {at, edge + 1.5 * out}, {soot, 0.25, {}, false});
             continue;
         }
-        const QPolygonF mark{{QPointF(at, edge - 0.4 * out), QPointF(at - 1.1, edge + 2.4 * out), QPointF(at + 1.1, edge + 2.4 * out)}};
+        const QPolygonF mark{
+            {QPointF(at, edge - 0.4 * out), QPointF(at - 1.1, edge + 2.4 * out), QPointF(at + 1.1, edge + 2.4 * out)}};
         m_draft.filledPolygon(tag, mark, soot, {});
     }
 }
@@ -87,7 +89,8 @@ void PicturePen::ends() {
     constexpr double apart = 4;
     if (std::abs(place.home - place.visitors) < apart) {
         const Team upper = m_set.score.home >= m_set.score.visitors ? Team::Home : Team::Visitors;
-        const double middle = std::clamp((place.home + place.visitors) / 2, m_plot.top() + apart / 2, m_plot.bottom() - apart / 2);
+        const double middle =
+            std::clamp((place.home + place.visitors) / 2, m_plot.top() + apart / 2, m_plot.bottom() - apart / 2);
         place[upper] = middle - apart / 2;
         place[opponentsOf(upper)] = middle + apart / 2;
     }

@@ -115,18 +115,17 @@ void Printer::addBlankSet() {
 }
 
 bool isDecided(const MatchHeading& heading) {
-    return heading.forfeit || std::ranges::any_of(bothTeams, [&](Team team) {
-               return 2 * heading.setsWon[team] > heading.opened.bestOf;
-           });
+    return heading.forfeit ||
+           std::ranges::any_of(bothTeams, [&](Team team) { return 2 * heading.setsWon[team] > heading.opened.bestOf; });
 }
 
 } // namespace
 
 QString nameOf(SheetKind kind) {
     static const std::array<QString, allSheetKinds.size()> names{
-        QStringLiteral("match"),   QStringLiteral("set"),   QStringLiteral("hand-over"),
-        QStringLiteral("libero"),  QStringLiteral("coach"), QStringLiteral("entries"),
-        QStringLiteral("slips"),   QStringLiteral("blank-slips"), QStringLiteral("blank-set")};
+        QStringLiteral("match"),  QStringLiteral("set"),         QStringLiteral("hand-over"),
+        QStringLiteral("libero"), QStringLiteral("coach"),       QStringLiteral("entries"),
+        QStringLiteral("slips"),  QStringLiteral("blank-slips"), QStringLiteral("blank-set")};
     return names.at(static_cast<std::size_t>(kind));
 }
 

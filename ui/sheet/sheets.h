@@ -23,9 +23,9 @@ enum class SheetKind : std::uint8_t {
     BlankSlips, ///< the same with nothing filled in
     BlankSet,   ///< the empty sheet of a set, to be written by pen
 };
-inline constexpr std::array<SheetKind, 9> allSheetKinds{
-    SheetKind::Match,   SheetKind::Set,   SheetKind::HandOver,   SheetKind::Libero,  SheetKind::Coach,
-    SheetKind::Entries, SheetKind::Slips, SheetKind::BlankSlips, SheetKind::BlankSet};
+inline constexpr std::array<SheetKind, 9> allSheetKinds{SheetKind::Match,  SheetKind::Set,        SheetKind::HandOver,
+                                                        SheetKind::Libero, SheetKind::Coach,      SheetKind::Entries,
+                                                        SheetKind::Slips,  SheetKind::BlankSlips, SheetKind::BlankSet};
 
 /// The name of a kind where sheets are chosen by name: "match", "blank-set".
 [[nodiscard]] QString nameOf(SheetKind kind);
@@ -37,8 +37,8 @@ struct PrintedMatch {
     std::span<const Recorded> entries;
 };
 
-/// What is printed when nobody chooses: the sheets of the sets, with the page of the match once the match is decided and
-/// with the hand-over while a set is in play.
+/// What is printed when nobody chooses: the sheets of the sets, with the page of the match once the match is decided
+/// and with the hand-over while a set is in play.
 [[nodiscard]] std::set<SheetKind> usualSheets(const MatchRecord& record);
 
 struct SheetChoice {

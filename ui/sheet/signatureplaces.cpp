@@ -83,8 +83,8 @@ QRectF sealPlace() {
 
 void drawSignaturePlaces(Draft& draft, const MatchHeading& heading) {
     draft.ruleAcross(body.as(ItemRole::Rule), 0, ladderRight, top, 0.5, soot);
-    draft.fitted(body.as(ItemRole::Title), {0, top + 3.4}, words(PageLabel::SignaturesAndSeal),
-                 {7.2, FontWeight::Bold}, sealLeft);
+    draft.fitted(body.as(ItemRole::Title), {0, top + 3.4}, words(PageLabel::SignaturesAndSeal), {7.2, FontWeight::Bold},
+                 sealLeft);
     for (const SignaturePlace& place : signaturePlaces(heading.opened.rulebook))
         drawPlace(draft, heading, place);
     const QRectF seal = sealPlace();

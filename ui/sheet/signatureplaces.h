@@ -11,8 +11,8 @@ namespace setfolio::sheet {
 /// The place of one signer: role and printed name over a line to sign on. Lengths on the live area.
 struct SignaturePlace {
     Signer signer = Signer::Scorer;
-    std::optional<Team> team; ///< of captains and coaches
-    QRectF area;              ///< all of it
+    std::optional<Team> team;                                                   ///< of captains and coaches
+    QRectF area;                                                                ///< all of it
     [[nodiscard]] QRectF stroke() const { return area.adjusted(0, 5.6, 0, 0); } ///< for the signature itself
 };
 

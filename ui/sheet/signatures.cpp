@@ -71,9 +71,9 @@ void drawSignature(Draft& draft, const QRectF& place, const SignatureRecord& sig
     const QPointF middle = inner.center() + QPointF(0, halfCap(labelStyle.points));
     const Tag word = tag.as(ItemRole::SignatureWord);
     if (!given)
-        draft.fitted(word, middle, words(SheetLabel::NotSigned), labelStyle.centred(), inner.width());
+        draft.fitted(word, middle, words(SignOffLabel::NotSigned), labelStyle.centred(), inner.width());
     else if (given->strokes.empty())
-        draft.fitted(word, middle, words(SheetLabel::NamesLeftOut), labelStyle.centred(), inner.width());
+        draft.fitted(word, middle, words(SignOffLabel::NamesLeftOut), labelStyle.centred(), inner.width());
     else
         draft.strokes(tag.as(ItemRole::SignatureStroke), drawnIn(inner, given->strokes), {soot, penWidth, {}, true});
     if (isVoid)
@@ -121,7 +121,7 @@ void drawWords(Draft& draft, const QRectF& place, const QString& role, const QSt
         draft.fitted(tag, {place.left() + used + 1, first}, name, nameStyle, place.width() - used - 1);
     if (protest && tall)
         draft.fitted(foot.as(ItemRole::SignatureWord), {place.left() + used + 1, first},
-                     words(SheetLabel::UnderProtest), labelStyle, place.width() - used - 1);
+                     words(SignOffLabel::UnderProtest), labelStyle, place.width() - used - 1);
 }
 
 void drawPlace(Draft& draft, const Scene& scene, const Place& place, const Signatory& who) {

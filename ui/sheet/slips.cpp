@@ -78,7 +78,8 @@ void SlipPen::head() {
     across(17, right, 5.6, 0.35, soot);
     const QString match = matchWords(opened);
     const QString date = dateWords(opened.date, m_options.locale);
-    m_draft.fitted(m_tag, at(right, 8.6), match.isEmpty() || date.isEmpty() ? match + date : match + QStringLiteral(" · ") + date,
+    m_draft.fitted(m_tag, at(right, 8.6),
+                   match.isEmpty() || date.isEmpty() ? match + date : match + QStringLiteral(" · ") + date,
                    TextStyle(labelStyle).fromRight(), 62);
     m_draft.text(m_tag, at(17, 8.6), words(PageLabel::Team), labelStyle);
     if (!m_slip.team) {
@@ -142,7 +143,8 @@ void SlipPen::roster() {
 void SlipPen::box(double left, PageLabel label, int count) {
     m_draft.fitted(m_tag, at(left, linesTop), words(label), labelStyle, 14.0 * count - 1);
     for (int i = 0; i < count; ++i)
-        m_draft.rect(m_tag.as(ItemRole::Box), {at(left + 14 * i, linesTop + 1.4), QSizeF(12, 10)}, std::nullopt, boxLine);
+        m_draft.rect(m_tag.as(ItemRole::Box), {at(left + 14 * i, linesTop + 1.4), QSizeF(12, 10)}, std::nullopt,
+                     boxLine);
 }
 
 void SlipPen::lines() {

@@ -64,7 +64,8 @@ double TablePen::heightLeft() const {
     double height = headHeight();
     for (std::size_t row = m_place.row; row < m_table.rows.size(); ++row)
         height += heightOf(linesOf(row) - (row == m_place.row ? m_place.line : 0));
-    const std::size_t blank = m_begun || m_table.leastRows < m_table.rows.size() ? 0 : m_table.leastRows - m_table.rows.size();
+    const std::size_t blank =
+        m_begun || m_table.leastRows < m_table.rows.size() ? 0 : m_table.leastRows - m_table.rows.size();
     return height + static_cast<double>(blank) * m_table.pitch;
 }
 
@@ -80,7 +81,9 @@ void TablePen::drawHead(Draft& draft, Zone zone, const QRectF& area) const {
     double x = area.left();
     for (const TableColumn& column : m_table.columns) {
         const double room = column.width - cellGap;
-        const double at = column.align == TextAlign::Left ? x : column.align == TextAlign::Right ? x + room : x + room / 2;
+        const double at = column.align == TextAlign::Left    ? x
+                          : column.align == TextAlign::Right ? x + room
+                                                             : x + room / 2;
         if (!column.head.isEmpty())
             draft.fitted(tag, {at, y + 2.9}, column.head, {6, FontWeight::Medium, label, column.align}, room);
         x += column.width;
@@ -97,18 +100,23 @@ void TablePen::strike(Draft& draft, const Tag& tag, double left, double right, d
 void TablePen::drawRow(Draft& draft, const Tag& tag, double left, double top, std::size_t lines) const {
     const TableRow& row = m_table.rows[m_place.row];
     for (std::size_t line = 0; line < lines; ++line) {
-        const double baseline = top + m_table.pitch / 2 + halfCap(m_table.points) + lineStep(m_table.points) * double(line);
+        const double baseline =
+            top + m_table.pitch / 2 + halfCap(m_table.points) + lineStep(m_table.points) * double(line);
         double x = left, first = -1, last = left;
         for (std::size_t i = 0; i < m_table.columns.size(); ++i) {
             const TableColumn& column = m_table.columns[i];
             const QString words = m_lines[m_place.row][i].value(qsizetype(m_place.line + line));
             const double room = column.width - cellGap;
-            const double at = column.align == TextAlign::Left ? x : column.align == TextAlign::Right ? x + room : x + room / 2;
+            const double at = column.align == TextAlign::Left    ? x
+                              : column.align == TextAlign::Right ? x + room
+                                                                 : x + room / 2;
             TextStyle style = styleOf(row);
             style.align = column.align;
             if (!words.isEmpty()) {
                 const double used = draft.fitted(tag, {at, baseline}, words, style, room);
-                const double from = column.align == TextAlign::Left ? at : column.align == TextAlign::Right ? at - used : at - used / 2;
+                const double from = column.align == TextAlign::Left    ? at
+                                    : column.align == TextAlign::Right ? at - used
+                                                                       : at - used / 2;
                 first = first < 0 ? from : first;
                 last = from + used;
             }
@@ -144,7 +152,8 @@ double TablePen::draw(Draft& draft, Zone zone, const QRectF& area, bool splits) 
         draft.ruleAcross(rules, area.left(), area.left() + width, y, 0.15, paleRule);
         m_place = whole ? TablePlace{m_place.row + 1, 0} : TablePlace{m_place.row, m_place.line + lines};
     }
-    for (std::size_t blank = m_table.rows.size(); blank < m_table.leastRows && y + m_table.pitch <= area.bottom() + rounding; ++blank) {
+    for (std::size_t blank = m_table.rows.size();
+         blank < m_table.leastRows && y + m_table.pitch <= area.bottom() + rounding; ++blank) {
         y += m_table.pitch;
         draft.ruleAcross(rules, area.left(), area.left() + width, y, 0.15, paleRule);
     }

@@ -12,7 +12,7 @@ namespace setfolio::sheet {
 
 struct TableColumn {
     QString head;
-    double width = 10; ///< millimetres, the gap after it included
+    double width = 10;  ///< millimetres, the gap after it included
     bool wraps = false; ///< long words take several lines; else they are fitted into one
     TextAlign align = TextAlign::Left;
 };

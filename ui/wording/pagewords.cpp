@@ -127,8 +127,8 @@ QString forfeitWords(const Forfeit& forfeit, const QString& code) {
 }
 
 QString placedWords(const Placed& placed) {
-    const QString pattern = placed.how == Placed::How::Before ? Sheet::tr("put in before no. %1")
-                                                              : Sheet::tr("put in the place of no. %1");
+    const QString pattern =
+        placed.how == Placed::How::Before ? Sheet::tr("put in before no. %1") : Sheet::tr("put in the place of no. %1");
     return fill(pattern, {number(placed.target)});
 }
 

@@ -95,10 +95,10 @@ enum class PageLabel : std::uint8_t {
 
 // list of entries, under the words of an entry
 
-[[nodiscard]] QString placedWords(const Placed& placed);          ///< "put in before no. 35"
-[[nodiscard]] QString reasonWords(const QString& reason);         ///< "reason: wrong side"
-[[nodiscard]] QString overruledWords(const QString& reason);      ///< "stands on the referee’s word: ..."
-[[nodiscard]] QString struckByWords(EntryNumber correction);      ///< "struck by no. 37"
+[[nodiscard]] QString placedWords(const Placed& placed);     ///< "put in before no. 35"
+[[nodiscard]] QString reasonWords(const QString& reason);    ///< "reason: wrong side"
+[[nodiscard]] QString overruledWords(const QString& reason); ///< "stands on the referee’s word: ..."
+[[nodiscard]] QString struckByWords(EntryNumber correction); ///< "struck by no. 37"
 
 // hand-over
 
@@ -115,7 +115,7 @@ enum class PageLabel : std::uint8_t {
 [[nodiscard]] QString wonOnReceive();  ///< "receive +"
 [[nodiscard]] QString lostOnReceive(); ///< "receive −"
 [[nodiscard]] QString percentWords(int percent);
-[[nodiscard]] QString setWithScore(int set, int own, int opponents);        ///< "2: 25–23"
+[[nodiscard]] QString setWithScore(int set, int own, int opponents);       ///< "2: 25–23"
 [[nodiscard]] QString fromToWords(const QString& from, const QString& to); ///< "3–4 to 9–4"
 [[nodiscard]] QString substitutionWords(const Substitution& substitution); ///< "10 in for 7"
 

@@ -59,12 +59,6 @@ QString words(SheetLabel label) {
     case RemarksContinued:      return Sheet::tr("Remarks and corrections, continued");
     case Officials:             return Sheet::tr("Officials");
     case Signature:             return Sheet::tr("Signature, in ink");
-    case SignedOnScreen:        return Sheet::tr("Signature, on screen");
-    case UnderProtest:          return Sheet::tr("under protest");
-    case NotSigned:             return Sheet::tr("not signed");
-    case NamesLeftOut:          return Sheet::tr("name left out");
-    case Seal:                  return Sheet::tr("Seal");
-    case SealOfOriginal:        return Sheet::tr("Seal of the original");
     case LineJudges:            return Sheet::tr("Line judges");
     case Result:                return Sheet::tr("Result");
     case Winner:                return Sheet::tr("Winner");

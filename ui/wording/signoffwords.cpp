@@ -10,8 +10,8 @@ namespace setfolio {
 
 namespace {
 
-struct Signing {
-    Q_DECLARE_TR_FUNCTIONS(Signing)
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(setfolio::SignOffWords)
 };
 
 QString teamWords(const PerTeam<TeamName>& teams, Team team) {
@@ -20,29 +20,47 @@ QString teamWords(const PerTeam<TeamName>& teams, Team team) {
         return name.code;
     if (!name.name.isEmpty())
         return name.name;
-    return team == Team::Home ? Signing::tr("Home") : Signing::tr("Visitors");
+    return team == Team::Home ? Say::tr("Home") : Say::tr("Visitors");
 }
 
 } // namespace
 
+QString words(SignOffLabel label) {
+    switch (label) {
+    case SignOffLabel::SignedOnScreen:
+        return Say::tr("Signature, on screen");
+    case SignOffLabel::UnderProtest:
+        return Say::tr("under protest");
+    case SignOffLabel::NotSigned:
+        return Say::tr("not signed");
+    case SignOffLabel::NamesLeftOut:
+        return Say::tr("name left out");
+    case SignOffLabel::Seal:
+        return Say::tr("Seal");
+    case SignOffLabel::SealOfOriginal:
+        return Say::tr("Seal of the original");
+    }
+    Q_UNREACHABLE();
+}
+
 QString whatIsSigned(std::optional<int> set) {
-    return set ? fill(Signing::tr("set %1"), {QString::number(*set)}) : Signing::tr("match");
+    return set ? fill(Say::tr("set %1"), {QString::number(*set)}) : Say::tr("match");
 }
 
 QString signerWords(Signer role) {
     switch (role) {
     case Signer::Scorer:
-        return Signing::tr("scorer");
+        return Say::tr("scorer");
     case Signer::AssistantScorer:
-        return Signing::tr("assistant scorer");
+        return Say::tr("assistant scorer");
     case Signer::Captains:
-        return Signing::tr("captain");
+        return Say::tr("captain");
     case Signer::Coaches:
-        return Signing::tr("coach");
+        return Say::tr("coach");
     case Signer::SecondReferee:
-        return Signing::tr("second referee");
+        return Say::tr("second referee");
     case Signer::FirstReferee:
-        return Signing::tr("first referee");
+        return Say::tr("first referee");
     }
     return {};
 }
@@ -50,14 +68,14 @@ QString signerWords(Signer role) {
 QString signatoryWords(const Signatory& who, const PerTeam<TeamName>& teams) {
     QString words = signerWords(who.role);
     if (who.team)
-        return fill(Signing::tr("%1 %2"), {teamWords(teams, *who.team), words});
+        return fill(Say::tr("%1 %2"), {teamWords(teams, *who.team), words});
     if (!words.isEmpty())
         words[0] = words[0].toUpper();
     return words;
 }
 
 QString protestWords(const QString& role) {
-    return fill(Signing::tr("%1, under protest"), {role});
+    return fill(Say::tr("%1, under protest"), {role});
 }
 
 } // namespace setfolio

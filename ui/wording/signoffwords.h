@@ -10,6 +10,10 @@
 
 namespace setfolio {
 
+/// What is printed beside signatures and seals.
+enum class SignOffLabel : std::uint8_t { SignedOnScreen, UnderProtest, NotSigned, NamesLeftOut, Seal, SealOfOriginal };
+[[nodiscard]] QString words(SignOffLabel label);
+
 /// "set 2", or "match" for none.
 [[nodiscard]] QString whatIsSigned(std::optional<int> set);
 /// "scorer", "captain": within a sentence.

@@ -109,8 +109,9 @@ public:
                     {number(ruling.number), code(ruling.team)});
     }
     QString operator()(const LateReplacement& late) const {
-        return with(Practice::tr("The libero of %1 was late, after the whistle: the second referee lets it pass, once."),
-                    late.team);
+        return with(
+            Practice::tr("The libero of %1 was late, after the whistle: the second referee lets it pass, once."),
+            late.team);
     }
     QString operator()(const Signed&) const { return {}; }
     QString operator()(const LeftUnsigned&) const { return {}; }

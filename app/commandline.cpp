@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/commandline.h"
 
+#include "core/record/sealtext.h"
+
 #include <QMap>
 
 #include <optional>
@@ -98,7 +100,11 @@ Read readPrint(const Sorted& sorted) {
 Read readCheck(const Sorted& sorted) {
     if (const auto fault = faultIn(sorted, u"check"_s, anyNumber, {}))
         return tl::unexpected(*fault);
-    return CheckFiles{sorted.files};
+    if (!sorted.options.contains(u"--seal"_s))
+        return CheckFiles{sorted.files, {}};
+    const QString typed = sorted.options.value(u"--seal"_s);
+    const auto digits = digitsOfSeal(typed);
+    return digits ? Read(CheckFiles{sorted.files, *digits}) : wrong(Code::UnknownSeal, typed);
 }
 
 Read readEnter(const Sorted& sorted) {
@@ -129,7 +135,7 @@ struct Reader {
 
 const Reader& readerOf(const QStringList& words) {
     static const std::array<Reader, 5> readers{{{u"print"_s, {u"--to"_s, u"--paper"_s}, readPrint},
-                                                {u"check"_s, {}, readCheck},
+                                                {u"check"_s, {u"--seal"_s}, readCheck},
                                                 {u"enter"_s, {u"--to"_s}, readEnter},
                                                 {u"export"_s, {u"--as"_s, u"--to"_s}, readExport},
                                                 {{}, {}, readWindow}}};

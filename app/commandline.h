@@ -27,6 +27,7 @@ struct PrintSheets {
 };
 struct CheckFiles {
     QStringList files;
+    QString seal; ///< digits of a digest from paper; empty: none is asked for
     bool operator==(const CheckFiles&) const = default;
 };
 struct EnterList {

@@ -45,6 +45,7 @@ bool hasGoodPart(const LedgerError& error) {
     case UnknownKind:
     case WrongSequence:
     case WrongDigest:
+    case WrongSeal:
     case TooLong:
         return error.line > 1;
     case CannotOpen:

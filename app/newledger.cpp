@@ -7,7 +7,8 @@ namespace setfolio {
 tl::expected<QByteArray, LedgerError> ledgerOf(std::span<const Recorded> entries) {
     QByteArray bytes;
     QByteArray digest = firstDigest();
-    for (const Recorded& recorded : entries) {
+    for (Recorded recorded : entries) {
+        recorded.entry = withSeal(std::move(recorded.entry), digest);
         const QByteArray line = ledgerLine(recorded, digest);
         digest = digestOfLine(line);
         bytes += line;

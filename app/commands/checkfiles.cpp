@@ -4,7 +4,9 @@
 
 #include "app/terminal.h"
 #include "core/ledger/ledger.h"
+#include "core/record/sealcheck.h"
 #include "ui/wording/errorwords.h"
+#include "ui/wording/sealwords.h"
 
 namespace setfolio {
 
@@ -39,12 +41,30 @@ ExitCode check(const QString& path) {
     return ExitCode::Damaged;
 }
 
+ExitCode codeOf(const SealCheck& check) {
+    if (check.line == 0 || check.damage || check.torn)
+        return ExitCode::Damaged;
+    return check.reachBack.empty() && check.seal ? ExitCode::Done : ExitCode::WithFindings;
+}
+
+ExitCode checkAgainst(const QString& path, const QString& digits) {
+    const auto bytes = readLedgerBytes(path);
+    if (!bytes) {
+        sayMessage(sentence(bytes.error()));
+        return ExitCode::NoInput;
+    }
+    const SealCheck found = checkSeal(*bytes, digits);
+    for (const QString& line : wordsFor(found, path))
+        sayResult(line);
+    return codeOf(found);
+}
+
 } // namespace
 
 ExitCode run(const CheckFiles& command) {
     ExitCode code = ExitCode::Done;
     for (const QString& path : command.files)
-        code = worse(code, check(path));
+        code = worse(code, command.seal.isEmpty() ? check(path) : checkAgainst(path, command.seal));
     return code;
 }
 

@@ -7,7 +7,7 @@
 
 namespace setfolio {
 
-/// Says of each file whether it is whole and lawful.
+/// Says of each file whether it is whole and lawful, or whether it is what was signed under a seal.
 [[nodiscard]] ExitCode run(const CheckFiles& command);
 
 } // namespace setfolio

@@ -107,8 +107,15 @@ LedgerError misunderstood(const EntryJsonError& error, EntryNumber number) {
     return {unknown ? Code::UnknownKind : Code::BrokenLine, static_cast<int>(number.value), {}, error.member};
 }
 
+/// Whether a seal of this file is over the lines before it; that of another one only needs a digest.
+bool holds(const Sealed& sealed, const QByteArray& previousDigest) {
+    return sealed.of == SealOf::Original ? !sealed.digest.isEmpty()
+                                         : sealed.digest == QLatin1StringView(previousDigest);
+}
+
 /// What a ledger asks beyond a list: everything in it, and nothing that points ahead.
-tl::expected<Recorded, LedgerError> checkedRecord(RecordMembers&& record, const Members& members, EntryNumber number) {
+tl::expected<Recorded, LedgerError> checkedRecord(RecordMembers&& record, const Members& members, EntryNumber number,
+                                                  const QByteArray& previousDigest) {
     if (!record.time)
         return fault(Code::BrokenLine, number, u"time"_s);
     if (const auto* strike = std::get_if<Strike>(&record.entry); strike && strike->target >= number)
@@ -118,6 +125,8 @@ tl::expected<Recorded, LedgerError> checkedRecord(RecordMembers&& record, const 
         return fault(Code::BrokenLine, number, u"taken-back-from"_s);
     if (record.placed && record.placed->target >= number)
         return fault(Code::BrokenLine, number, u"placed"_s);
+    if (const auto* sealed = std::get_if<Sealed>(&record.entry); sealed && !holds(*sealed, previousDigest))
+        return fault(Code::WrongSeal, number);
     if (std::holds_alternative<MatchOpened>(record.entry)) {
         if (!members.contains("format"_L1))
             return fault(Code::BrokenLine, number, u"format"_s);
@@ -141,7 +150,7 @@ tl::expected<Recorded, LedgerError> readLine(const QByteArray& line, EntryNumber
     auto record = recordMembersFrom(*members);
     if (!record)
         return tl::unexpected(misunderstood(record.error(), number));
-    return checkedRecord(std::move(*record), *members, number);
+    return checkedRecord(std::move(*record), *members, number, previousDigest);
 }
 
 /// Whether bytes without a line feed may be the beginning of the next line, as FORMAT.md says.
@@ -212,6 +221,13 @@ tl::expected<Recorded, LedgerError> readLedgerLine(const QByteArray& line, Entry
                                                    const QByteArray& previousDigest) {
     Chain chain;
     return readLine(line, number, previousDigest, chain);
+}
+
+Entry withSeal(Entry entry, const QByteArray& previousDigest) {
+    auto* sealed = std::get_if<Sealed>(&entry);
+    if (sealed && sealed->of == SealOf::ThisFile)
+        sealed->digest = QString::fromLatin1(previousDigest);
+    return entry;
 }
 
 QByteArray ledgerLine(const Recorded& recorded, const QByteArray& previousDigest) {

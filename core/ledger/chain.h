@@ -41,6 +41,8 @@ struct LedgerContent {
 /// Reads one line, without its line feed, as the entry of that number after a ledger that ends in `previousDigest`.
 [[nodiscard]] tl::expected<Recorded, LedgerError> readLedgerLine(const QByteArray& line, EntryNumber number,
                                                                  const QByteArray& previousDigest);
+/// An entry as it is recorded after a ledger that ends in `previousDigest`: a seal of this file gets its digest.
+[[nodiscard]] Entry withSeal(Entry entry, const QByteArray& previousDigest);
 /// The line, newline included, that records an entry after a ledger that ends in `previousDigest`; pure.
 [[nodiscard]] QByteArray ledgerLine(const Recorded& recorded, const QByteArray& previousDigest);
 /// The digest at the end of such a line, with or without its newline; empty if there is none of the proper form.

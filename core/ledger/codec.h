@@ -63,6 +63,11 @@ SETFOLIO_CODEC(PenaltyPoint, "penalty-point");
 
 SETFOLIO_CODEC(Strike, "strike");
 
+SETFOLIO_CODEC(Signed, "signed");
+SETFOLIO_CODEC(LeftUnsigned, "left-unsigned");
+SETFOLIO_CODEC(Sealed, "sealed");
+SETFOLIO_CODEC(Reopened, "reopened");
+
 #undef SETFOLIO_CODEC
 
 } // namespace setfolio

@@ -82,6 +82,19 @@ template <>
 inline constexpr auto entryWords<DelayLevel> = std::to_array<EntryWord<DelayLevel>>(
     {{DelayLevel::Warning, QLatin1StringView("warning")}, {DelayLevel::Penalty, QLatin1StringView("penalty")}});
 
+template <>
+inline constexpr auto entryWords<Signer> =
+    std::to_array<EntryWord<Signer>>({{Signer::Scorer, QLatin1StringView("scorer")},
+                                      {Signer::AssistantScorer, QLatin1StringView("assistant-scorer")},
+                                      {Signer::Captains, QLatin1StringView("captain")},
+                                      {Signer::Coaches, QLatin1StringView("coach")},
+                                      {Signer::SecondReferee, QLatin1StringView("second-referee")},
+                                      {Signer::FirstReferee, QLatin1StringView("first-referee")}});
+
+template <>
+inline constexpr auto entryWords<SealOf> = std::to_array<EntryWord<SealOf>>(
+    {{SealOf::ThisFile, QLatin1StringView("this-file")}, {SealOf::Original, QLatin1StringView("original")}});
+
 /// The word for a value.
 template <typename T>
 [[nodiscard]] QLatin1StringView entryWord(T value) {

@@ -123,7 +123,8 @@ tl::expected<EntryNumber, LedgerError> Ledger::append(const Entry& entry, const 
     if (d->readOnly)
         return refused(LedgerError::Code::ReadOnly, {});
     const QByteArray line =
-        ledgerLine({number, time, entry, std::move(overruled), std::move(placed)}, d->content.lastDigest);
+        ledgerLine({number, time, withSeal(entry, d->content.lastDigest), std::move(overruled), std::move(placed)},
+                   d->content.lastDigest);
     if (number.value > limits::entries || line.size() > limits::lineBytes ||
         d->content.wholeBytes + line.size() > limits::fileBytes)
         return refused(LedgerError::Code::TooLong, {});
@@ -170,11 +171,18 @@ tl::expected<LedgerContent, LedgerError> readLedgerFile(const QString& path) {
     return readContent(*file);
 }
 
-tl::expected<int, LedgerError> saveGoodPart(const QString& path, const QString& to) {
+tl::expected<QByteArray, LedgerError> readLedgerBytes(const QString& path) {
     auto file = AppendFile::open(path, AppendFile::Mode::Read, systemCalls());
-    const auto bytes = file.and_then([](AppendFile& open) { return open.readAll(limits::fileBytes); });
+    auto bytes = file.and_then([](AppendFile& open) { return open.readAll(limits::fileBytes); });
     if (!bytes)
         return failed(bytes.error());
+    return std::move(*bytes);
+}
+
+tl::expected<int, LedgerError> saveGoodPart(const QString& path, const QString& to) {
+    const auto bytes = readLedgerBytes(path);
+    if (!bytes)
+        return tl::unexpected(bytes.error());
     const LedgerContent content = readLedger(*bytes);
     if (const auto written = writeNewFile(to, bytes->first(content.wholeBytes), systemCalls()); !written)
         return failed(written.error());

@@ -31,7 +31,8 @@ public:
                                                                   const FileCalls& calls = systemCalls());
 
     /// Appends, flushes and syncs; when it returns a number the entry is on disk. On an error the file ends where it
-    /// ended before; if it could not be cut back at once, that is done before the next entry.
+    /// ended before; if it could not be cut back at once, that is done before the next entry. A seal of this file gets
+    /// its digest here.
     [[nodiscard]] tl::expected<EntryNumber, LedgerError> append(const Entry& entry, const QDateTime& time,
                                                                 std::optional<QString> overruled = std::nullopt,
                                                                 std::optional<Placed> placed = std::nullopt);
@@ -54,6 +55,9 @@ private:
 /// Reads a file without opening it as the match at the table: its entries, and its damage if it has any. The error is
 /// that of a file that cannot be read at all.
 [[nodiscard]] tl::expected<LedgerContent, LedgerError> readLedgerFile(const QString& path);
+
+/// The bytes of such a file.
+[[nodiscard]] tl::expected<QByteArray, LedgerError> readLedgerBytes(const QString& path);
 
 /// Copies the part of a damaged or torn ledger that is whole, byte for byte, to a new file, durably. `path` is only
 /// read. An error if `to` is there already or cannot be written. Returns the number of entries in the copy.

@@ -21,6 +21,7 @@ struct LedgerError {
         UnknownKind,    ///< an entry kind, or a member of one, that this version does not know
         WrongSequence,  ///< a line is missing, doubled or moved
         WrongDigest,    ///< the line was altered after it was written
+        WrongSeal,      ///< the lines before a seal are not those that were sealed
         TooLong,        ///< beyond a limit of FORMAT.md: a line, the number of lines or the whole file
         Unrecordable,   ///< an entry with a value outside FORMAT.md, or out of place: it was not recorded
         ChangedOutside, ///< another program has lengthened, cut or removed the file: the entry was not recorded

@@ -103,7 +103,8 @@ MatchOpened Codec<MatchOpened>::read(MemberReader& reader) {
             reader.timeOfDay("scheduled"_L1),
             readBestOf(reader),
             reader.object("teams"_L1, readTeamNames),
-            readRulebook(reader)};
+            readRulebook(reader),
+            reader.flag("names-left-out"_L1)};
 }
 
 void Codec<MatchOpened>::write(const MatchOpened& match, MemberWriter& writer) {
@@ -118,6 +119,7 @@ void Codec<MatchOpened>::write(const MatchOpened& match, MemberWriter& writer) {
     writer.put("best-of"_L1, match.bestOf);
     writer.put("teams"_L1, teamNamesJson(match.teams));
     writer.put("rulebook"_L1, toJson(match.rulebook));
+    writer.flag("names-left-out"_L1, match.namesLeftOut);
 }
 
 Roster Codec<Roster>::read(MemberReader& reader) {

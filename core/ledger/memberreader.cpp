@@ -47,6 +47,10 @@ QString MemberReader::requiredText(QLatin1StringView key) {
     return checked(key, text, isPlainText(text, limits::textCharacters, Lines::Many));
 }
 
+std::optional<QString> MemberReader::textIfAny(QLatin1StringView key) {
+    return m_members.contains(key) ? std::optional(requiredText(key)) : std::nullopt;
+}
+
 QDate MemberReader::date(QLatin1StringView key) {
     const bool absent = !m_members.contains(key);
     const auto date = dateFromText(stringIfAny(key));
@@ -76,6 +80,10 @@ int MemberReader::integer(QLatin1StringView key, int from, int to) {
     if (const auto code = faultOf(integer, from, to))
         report(*code, key);
     return hasFault() ? from : static_cast<int>(integer);
+}
+
+std::optional<int> MemberReader::integerIfAny(QLatin1StringView key, int from, int to) {
+    return m_members.contains(key) ? std::optional(integer(key, from, to)) : std::nullopt;
 }
 
 EntryNumber MemberReader::entry(QLatin1StringView key) {

@@ -23,6 +23,7 @@ public:
     [[nodiscard]] QString code(QLatin1StringView key);
     [[nodiscard]] QString text(QLatin1StringView key);
     [[nodiscard]] QString requiredText(QLatin1StringView key); ///< must be there, may be empty
+    [[nodiscard]] std::optional<QString> textIfAny(QLatin1StringView key);
 
     // Invalid when the member is absent.
     [[nodiscard]] QDate date(QLatin1StringView key);
@@ -30,6 +31,7 @@ public:
 
     [[nodiscard]] bool flag(QLatin1StringView key); ///< false when absent
     [[nodiscard]] int integer(QLatin1StringView key, int from, int to);
+    [[nodiscard]] std::optional<int> integerIfAny(QLatin1StringView key, int from, int to);
     [[nodiscard]] EntryNumber entry(QLatin1StringView key);
     [[nodiscard]] std::optional<EntryNumber> entryIfAny(QLatin1StringView key);
     [[nodiscard]] ShirtNumber shirt(QLatin1StringView key);

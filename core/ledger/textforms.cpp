@@ -69,6 +69,12 @@ std::optional<QTime> timeOfDayFromText(QStringView text) {
     return time.isValid() ? std::optional(time) : std::nullopt;
 }
 
+bool isDigest(QStringView text) {
+    return text.size() == 64 && std::all_of(text.begin(), text.end(), [](QChar c) {
+               return (c >= u'0' && c <= u'9') || (c >= u'a' && c <= u'f');
+           });
+}
+
 bool isPlainText(QStringView text, qsizetype atMost, Lines lines) {
     const auto isControl = [lines](QChar c) {
         const bool breaks = c == u'\n' || c == u'\t';

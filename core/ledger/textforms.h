@@ -25,6 +25,9 @@ namespace setfolio {
 [[nodiscard]] QString timeOfDayText(QTime time);
 [[nodiscard]] std::optional<QTime> timeOfDayFromText(QStringView text);
 
+/// Whether a text is a SHA-256 digest as it stands in a ledger: 64 hexadecimal digits, lower-case.
+[[nodiscard]] bool isDigest(QStringView text);
+
 /// Whether line feeds and tabs may stand in a string.
 enum class Lines { One, Many };
 /// A string of at most that many code points, without lone surrogates and control characters.

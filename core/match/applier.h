@@ -53,6 +53,12 @@ public:
     void operator()(const Remark&) {}
     void operator()(const Strike&) {}
 
+    // applysignoff.cpp
+    void operator()(const Signed& given);
+    void operator()(const LeftUnsigned& left);
+    void operator()(const Sealed& sealed);
+    void operator()(const Reopened& reopened);
+
     // applylibero.cpp
     void operator()(const LiberoServe& serve);
     void operator()(const LiberoIn& in);
@@ -80,6 +86,8 @@ private:
     /// A substitution belongs to a request; another request of the same interruption is another one. One that is forced
     /// on a team is no request of hers.
     void noteRequest(const Substitution& substitution);
+    SignOff& signOffBegun(std::optional<int> set); ///< the one in force, or a new one
+    void answer(std::optional<int> set, const Signatory& who);
     void moveLibero(TeamInSet& team, std::optional<LiberoOnCourt> libero);
 
     MatchState& m_state;

@@ -11,6 +11,7 @@
 #include "core/match/rallyentries.h"
 #include "core/match/sanctionentries.h"
 #include "core/match/setentries.h"
+#include "core/match/signoffentries.h"
 
 #include <QDateTime>
 
@@ -28,7 +29,7 @@ using Entry = std::variant<MatchOpened, Roster, Officials, MatchClosed, Forfeit,
                            SetStarted, SetEnded, SidesChanged, ServeContacted, RallyWon, Replay, NoServe, ServerSeen,
                            WrongServer, Substitution, PlaceVacated, TimeOut, LiberoServe, LiberoIn, LiberoOut,
                            LiberoExchange, LiberoRedesignated, CaptainNamed, Sanction, DelaySanction, ImproperRequest,
-                           SheetCompared, PenaltyPoint, Remark, Strike>;
+                           SheetCompared, PenaltyPoint, Remark, Strike, Signed, LeftUnsigned, Sealed, Reopened>;
 
 /// A correction that sets an entry at another place than the newest: put in before an earlier entry that stands, or in
 /// the place of one, which is struck by it. To strike this entry undoes both.

@@ -54,6 +54,7 @@ struct MatchOpened {
     int bestOf = 5; ///< 1, 3 or 5 sets
     PerTeam<TeamName> teams;
     Rulebook rulebook;
+    bool namesLeftOut = false; ///< a copy of a match, without anybody's name
     bool operator==(const MatchOpened&) const = default;
 };
 

@@ -143,6 +143,22 @@ struct ImproperRequestMade {
     bool operator==(const ImproperRequestMade&) const = default;
 };
 
+/// Who has signed, or was left unsigned, and the entry that says it.
+struct SignatureGiven {
+    Signatory who;
+    EntryNumber entry;
+    bool operator==(const SignatureGiven&) const = default;
+};
+
+/// A sign-off of a set or the match: being signed, then sealed, then perhaps void.
+struct SignOff {
+    std::optional<int> set; ///< none: the match
+    std::vector<SignatureGiven> signatures;
+    std::optional<EntryNumber> seal;
+    std::optional<EntryNumber> reopened; ///< the entry that made it void
+    bool operator==(const SignOff&) const = default;
+};
+
 struct MatchState {
     std::optional<MatchOpened> opened;
     PerTeam<Roster> rosters{{Team::Home, {}, {}}, {Team::Visitors, {}, {}}};
@@ -154,7 +170,8 @@ struct MatchState {
     std::optional<Forfeit> forfeit; ///< of the match
     bool suspended = false;
     bool closed = false;
-    EntryNumber last; ///< the newest entry that was folded in
+    std::vector<SignOff> signOffs; ///< in the order they were begun, those void among them; see signoff.h
+    EntryNumber last;              ///< the newest entry that was folded in
     bool operator==(const MatchState&) const = default;
 
     [[nodiscard]] const Rulebook& rulebook() const; ///< the match must be opened

@@ -112,6 +112,7 @@ QJsonObject exportOf(std::span<const Recorded> entries) {
     return {{u"setfolio-export"_s, exportFormat},
             {u"match"_s, matchOf(record.heading, state.closed)},
             {u"sets"_s, listOf(record.sets)},
+            {u"sign-offs"_s, listOf(record.signOffs)},
             {u"findings"_s, findingsOf(entries, state.rulebook())}};
 }
 

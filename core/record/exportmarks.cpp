@@ -122,6 +122,14 @@ struct NoteWriter {
         json.insert(u"score"_s, toExport(note.score));
         return json;
     }
+    QJsonObject operator()(const ReopenedNote& note) const {
+        QJsonObject json = named(u"reopened"_s);
+        json.insert(u"name"_s, note.reopened.name);
+        json.insert(u"reason"_s, note.reopened.reason);
+        json.insert(u"void-seal"_s, note.digest);
+        json.insert(u"score"_s, toExport(note.score));
+        return json;
+    }
     QJsonObject operator()(const WrittenNote& note) const {
         QJsonObject json = named(u"remark"_s);
         json.insert(u"text"_s, note.text);

@@ -24,6 +24,7 @@ namespace setfolio {
 [[nodiscard]] QJsonObject toExport(const Note& note);
 [[nodiscard]] QJsonObject toExport(const SanctionLine& line);
 [[nodiscard]] QJsonObject toExport(const SetRecord& set);
+[[nodiscard]] QJsonObject toExport(const SignOffRecord& signOff);
 
 /// A list, each of its values by toExport.
 template <typename Values>

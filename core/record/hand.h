@@ -57,6 +57,10 @@ struct Hand {
     void operator()(const SetEnded&) {}
     void operator()(const Remark&) {}
     void operator()(const Strike&) {}
+    void operator()(const Signed&) {}
+    void operator()(const LeftUnsigned&) {}
+    void operator()(const Sealed&) {}
+    void operator()(const Reopened&) {}
 
     /// Crosses the team's points from that entry on; how many there were.
     int takeBack(Team team, EntryNumber first);

@@ -59,6 +59,10 @@ struct StruckIsTold {
     bool operator()(const LineUp&) const { return false; }
     bool operator()(const SetStarted&) const { return false; }
     bool operator()(const Strike&) const { return false; }
+    bool operator()(const Signed&) const { return false; }
+    bool operator()(const LeftUnsigned&) const { return false; }
+    bool operator()(const Sealed&) const { return false; }
+    bool operator()(const Reopened&) const { return false; }
 };
 
 /// Whether a standing entry is told among the remarks by itself. Those with words of their own have notes of their own.

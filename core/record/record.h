@@ -7,6 +7,8 @@
 
 #include "core/match/state.h"
 
+#include <QDateTime>
+
 #include <optional>
 #include <variant>
 #include <vector>
@@ -168,13 +170,19 @@ struct EventNote { ///< an entry that is told among the remarks
     PerTeam<int> score;
     bool operator==(const EventNote&) const = default;
 };
+struct ReopenedNote { ///< the seal that stood on the sheet is void
+    Reopened reopened;
+    QString digest;     ///< of the void seal
+    PerTeam<int> score; ///< at the end of the set
+    bool operator==(const ReopenedNote&) const = default;
+};
 struct WrittenNote { ///< the scorer's own sentence
     QString text;
     PerTeam<int> score;
     bool operator==(const WrittenNote&) const = default;
 };
-using NoteContent =
-    std::variant<StruckNote, OverruledNote, PenaltyNote, PutInNote, WrongServerNote, EventNote, WrittenNote>;
+using NoteContent = std::variant<StruckNote, OverruledNote, PenaltyNote, PutInNote, WrongServerNote, EventNote,
+                                 ReopenedNote, WrittenNote>;
 
 struct Note {
     int number = 1; ///< from 1 in each set
@@ -213,6 +221,44 @@ struct SetResult {
     bool operator==(const SetResult&) const = default;
 };
 
+/// Somebody's signature, or why it is missing.
+struct SignatureRecord {
+    Signatory who;
+    std::variant<Signed, LeftUnsigned> how;
+    EntryNumber entry;
+    QDateTime at; ///< recorded, UTC
+    bool operator==(const SignatureRecord&) const = default;
+};
+struct SealRecord {
+    QString digest;
+    SealOf of = SealOf::ThisFile;
+    EntryNumber entry;
+    QDateTime at; ///< recorded, UTC
+    bool operator==(const SealRecord&) const = default;
+};
+struct ReopeningRecord {
+    QString name;
+    QString reason;
+    EntryNumber entry;
+    QDateTime at; ///< recorded, UTC
+    bool operator==(const ReopeningRecord&) const = default;
+};
+/// A sign-off of a set or the match. Once reopened it is void, and is struck but stays legible.
+struct SignOffRecord {
+    std::optional<int> set; ///< none: the match
+    std::vector<SignatureRecord> signatures;
+    std::optional<SealRecord> seal;
+    std::optional<ReopeningRecord> reopened;
+    bool operator==(const SignOffRecord&) const = default;
+};
+
+/// The officials and rosters of a sheet.
+struct SheetPeople {
+    std::vector<Official> officials;
+    PerTeam<Roster> rosters;
+    bool operator==(const SheetPeople&) const = default;
+};
+
 struct SetRecord {
     int number = 1;
     std::optional<Team> servesFirst;
@@ -227,6 +273,9 @@ struct SetRecord {
     std::optional<LivePlace> live; ///< while the set is in play
     std::optional<SetResult> result;
     bool cancelled = false; ///< broken off and played again on a sheet of its own
+    std::vector<SignOffRecord>
+        signOffs;                      ///< that its sheet shows: its own, and the match's where that is signed for all
+    std::optional<SheetPeople> people; ///< as they were when the set was sealed; none: the heading's
     bool operator==(const SetRecord&) const = default;
 };
 
@@ -244,6 +293,7 @@ struct MatchHeading {
 struct MatchRecord {
     MatchHeading heading;
     std::vector<SetRecord> sets; ///< the sets begun (toss or line-up given), in order; a cancelled one has its own
+    std::vector<SignOffRecord> signOffs; ///< in the order they were begun, void ones among them
     bool operator==(const MatchRecord&) const = default;
 };
 

@@ -3,6 +3,7 @@
 #include "core/record/writeup.h"
 
 #include "core/record/setwriter.h"
+#include "core/record/signoffs.h"
 
 namespace setfolio {
 namespace {
@@ -68,6 +69,11 @@ bool concernsHeading(const Entry& entry) {
            std::holds_alternative<Forfeit>(entry);
 }
 
+bool concernsSignOff(const Entry& entry) {
+    return std::holds_alternative<Signed>(entry) || std::holds_alternative<LeftUnsigned>(entry) ||
+           std::holds_alternative<Sealed>(entry) || std::holds_alternative<Reopened>(entry);
+}
+
 void copyHeading(MatchHeading& heading, const MatchState& state) {
     if (state.opened)
         heading.opened = *state.opened;
@@ -92,6 +98,8 @@ void RecordWriter::take(const TimelineItem& item) {
     m_state = apply(std::move(m_state), recorded);
     if (concernsHeading(recorded.entry))
         copyHeading(m_record.heading, m_state);
+    if (concernsSignOff(recorded.entry))
+        return writeSignOff(m_record, m_state, recorded);
     if (before.sheet == 0)
         return;
     const std::size_t index = static_cast<std::size_t>(before.sheet - 1);

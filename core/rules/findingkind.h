@@ -36,6 +36,12 @@ enum class FindingKind : std::uint8_t {
     LiberoNotOnCourt,      ///< a libero who is not there leaves; number
     NoSuchPoint, ///< points are taken back from an entry that brought the team none in this set; count: its number
     NeverServed, ///< a ruling on the server of a team that has not had the serve in this set; team
+    // for these count is the number of the set, 0 for the match
+    IsSealed,          ///< what is sealed would change
+    NotSealed,         ///< what is not sealed cannot be reopened
+    SignedTooEarly,    ///< the set has not ended, the match is not closed
+    SignaturesMissing, ///< nobody may seal yet; limit: how many are missing
+    ReasonMissing,     ///< left unsigned, or reopened, without saying why and by whom
 
     // unlawful: the referee may overrule
     NumberNotAllowed,        ///< outside the rulebook's numbers; number
@@ -52,6 +58,7 @@ enum class FindingKind : std::uint8_t {
     CaptainIsLibero,         ///< where no libero may be; number
     FirstServeAlternates,    ///< the same team would serve first again; team
     SidesNotAsRuled,         ///< between sets; team: who should stand left
+    SignedOutOfOrder,        ///< team; count: how many come before
     SentOff,                 ///< expelled for the set, disqualified for the match; number, level
     ReplacedForGood,         ///< by an exceptional substitution; number
     GivenUpAsLibero,         ///< a libero who could not go on; number

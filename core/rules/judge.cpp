@@ -8,6 +8,7 @@
 #include "core/rules/matchjudge.h"
 #include "core/rules/momentjudge.h"
 #include "core/rules/sanctionjudge.h"
+#include "core/rules/sealjudge.h"
 #include "core/rules/servicejudge.h"
 #include "core/rules/setjudge.h"
 #include "core/rules/substitutionjudge.h"
@@ -17,7 +18,14 @@
 namespace setfolio {
 namespace {
 
-/// Judges an entry in a state whose match is opened and not closed; each kind is one overload.
+/// What may come after the closing of the match: corrections, and what signs it off.
+bool mayFollowClosing(const Entry& entry) {
+    return std::holds_alternative<Strike>(entry) || std::holds_alternative<Signed>(entry) ||
+           std::holds_alternative<LeftUnsigned>(entry) || std::holds_alternative<Sealed>(entry) ||
+           std::holds_alternative<Reopened>(entry);
+}
+
+/// Judges an entry in a state whose match is opened; each kind is one overload.
 class Judge {
 public:
     explicit Judge(const MatchState& state) : m_state(state) {}
@@ -65,6 +73,11 @@ public:
     Findings operator()(const PenaltyPoint&) const { return momentForPenalty(m_state); }
     Findings operator()(const Strike&) const { return {}; } // judgeStrike's
 
+    Findings operator()(const Signed& given) const { return judgeSigned(m_state, given); }
+    Findings operator()(const LeftUnsigned& left) const { return judgeLeftUnsigned(m_state, left); }
+    Findings operator()(const Sealed& sealed) const { return judgeSealed(m_state, sealed); }
+    Findings operator()(const Reopened& reopened) const { return judgeReopened(m_state, reopened); }
+
 private:
     const MatchState& m_state;
 };
@@ -75,7 +88,9 @@ Findings judge(const MatchState& state, const Entry& entry) {
     const auto* opening = std::get_if<MatchOpened>(&entry);
     if (!state.opened)
         return opening ? judgeOpening(*opening) : Findings{refused(FindingKind::MatchNotOpened)};
-    if (state.closed && !std::holds_alternative<Strike>(entry))
+    if (Findings findings = againstSeals(state, entry); !findings.empty())
+        return findings;
+    if (state.closed && !mayFollowClosing(entry))
         return {refused(FindingKind::MatchIsClosed)};
     return std::visit(Judge(state), entry);
 }
@@ -105,15 +120,22 @@ MatchState stateAt(std::span<const Recorded> entries, const Placed& placed) {
     return state;
 }
 
+/// Whether corrections have seals to heed: else nobody need look for them.
+bool anythingSealed(std::span<const Recorded> entries) {
+    return std::ranges::any_of(entries,
+                               [](const Recorded& recorded) { return std::holds_alternative<Sealed>(recorded.entry); });
+}
+
 } // namespace
 
 Findings judgeNext(std::span<const Recorded> entries, const MatchState& state, const Entry& entry,
                    const std::optional<Placed>& placed) {
-    if (const auto* strike = std::get_if<Strike>(&entry))
-        return judgeStrike(entries, *strike);
-    if (!placed)
+    const auto* strike = std::get_if<Strike>(&entry);
+    if (!strike && !placed)
         return judge(state, entry);
-    if (Findings findings = judgeStrike(entries, {placed->target, {}}); !findings.empty())
+    if (Findings findings = judgeStrike(entries, strike ? *strike : Strike{placed->target, {}}); !findings.empty())
+        return findings;
+    if (Findings findings = againstSeals(entries, entry, placed); !findings.empty() || strike)
         return findings;
     return judge(stateAt(entries, *placed), entry);
 }
@@ -131,9 +153,14 @@ std::vector<EntryFinding> review(std::span<const Recorded> entries) {
         note(*item.recorded, judge(state, item.recorded->entry));
         state = apply(std::move(state), *item.recorded);
     }
-    for (std::size_t index = 0; index < entries.size(); ++index)
-        if (const auto* strike = std::get_if<Strike>(&entries[index].entry))
-            note(entries[index], judgeStrike(entries.first(index), *strike));
+    const bool sealed = anythingSealed(entries);
+    for (std::size_t index = 0; index < entries.size(); ++index) {
+        const Recorded& recorded = entries[index];
+        if (const auto* strike = std::get_if<Strike>(&recorded.entry))
+            note(recorded, judgeStrike(entries.first(index), *strike));
+        if (sealed)
+            note(recorded, againstSeals(entries.first(index), recorded.entry, recorded.placed));
+    }
     std::ranges::stable_sort(found, {}, &EntryFinding::entry);
     return found;
 }

@@ -42,6 +42,7 @@ void TestCommandLine::itAsksFor_data() {
     row("print --to a.pdf -- -a --to",                 PrintSheets{{u"-a"_qs, u"--to"_qs}, pdf, PaperSize::Letter});
     row("check a.setfolio",                            CheckFiles{{a}});
     row("check a.setfolio b.setfolio",                 CheckFiles{{a, b}});
+    row("check a.setfolio --seal 3479-aceF-HKMN-PRTX-3333-4444", CheckFiles{{a}, u"0123456789abcdef00001111"_qs});
     row("check -- --help",                             CheckFiles{{u"--help"_qs}});
     row("enter - --to a.setfolio",                     EnterList{u"-"_qs, a});
     row("enter l.jsonl --to a.setfolio",               EnterList{u"l.jsonl"_qs, a});
@@ -75,6 +76,8 @@ void TestCommandLine::itIsRefused_data() {
     row("print a --to x --paper A4",                   UnknownPaper,   "A4");
     row("print a --to x --as json",                    UnknownOption,  "--as");
     row("check",                                       MissingFile,    "check");
+    row("check a --seal 3479ACEF",                     UnknownSeal,    "3479ACEF");
+    row("check a --seal O479ACEFHKMNPRTX33334444",     UnknownSeal,    "O479ACEFHKMNPRTX33334444");
     row("check a --to x",                              UnknownOption,  "--to");
     row("enter --to x",                                MissingFile,    "enter");
     row("enter l",                                     MissingOption,  "--to");
@@ -106,8 +109,8 @@ void TestCommandLine::itIsRefused() {
 void TestCommandLine::everyRefusalHasASentenceOfItsOwn() {
     using enum UsageError::Code;
     QStringList sentences;
-    for (const auto code : {UnknownOption, RepeatedOption, MissingValue, UnknownPaper, UnknownFormat, MissingOption,
-                            MissingFile, TooManyFiles}) {
+    for (const auto code : {UnknownOption, RepeatedOption, MissingValue, UnknownPaper, UnknownFormat, UnknownSeal,
+                            MissingOption, MissingFile, TooManyFiles}) {
         sentences += sentence(UsageError{code, u"word%1"_qs});
         QVERIFY2(sentences.last().contains(u"word%1"), qPrintable(sentences.last()));
     }

@@ -53,6 +53,14 @@ public:
     void operator()(const RectShape& rect) { m_painter.drawRect(rect.rect); }
     void operator()(const RingShape& ring) { m_painter.drawEllipse(ring.centre, ring.radius, ring.radius); }
     void operator()(const PolygonShape& polygon) { m_painter.drawPolygon(polygon.corners); }
+    void operator()(const StrokesShape& strokes) {
+        for (const QPolygonF& line : strokes.lines)
+            m_painter.drawPolyline(line);
+    }
+    void operator()(const SquaresShape& squares) {
+        const double side = squares.size * static_cast<double>(squares.dark.size());
+        m_painter.drawRect(QRectF(squares.corner, QSizeF(side, side)));
+    }
 
 private:
     QPainter& m_painter;

@@ -13,7 +13,7 @@ import files
 FLOORS = {
     "core": (["core"], ["QtCore"], ["house", "Qt6::Core"], "core"),
     "ui/wording": (["core", "ui/wording"], ["QtCore"], ["core"], "wording"),
-    "ui/sheet": (["core", "ui/wording", "ui/sheet"], ["QtCore", "QtGui"], ["core", "wording", "Qt6::Gui"], "sheet"),
+    "ui/sheet": (["core", "ui/wording", "ui/sheet"], ["QtCore", "QtGui"], ["core", "wording", "Qt6::Gui", "qrencode"], "sheet"),
     "ui": (["core", "ui"], ["QtCore", "QtGui", "QtWidgets", "QtPrintSupport"],
            ["sheet", "Qt6::Widgets", "Qt6::PrintSupport"], "ui"),
     "app": (["core", "ui", "app"], ["QtCore", "QtGui", "QtWidgets"], ["ui"], "setfolio"),

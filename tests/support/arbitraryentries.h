@@ -85,6 +85,29 @@ rc::Gen<std::optional<T>> maybe() {
                         [](const rc::Maybe<T>& value) { return value ? std::optional(*value) : std::nullopt; });
 }
 
+inline rc::Gen<std::optional<int>> setOrMatch() {
+    return rc::gen::map(rc::gen::inRange(0, limits::sets + 1),
+                        [](int set) { return set > 0 ? std::optional(set) : std::nullopt; });
+}
+
+/// Strokes whose points follow each other in time, of at least a point each.
+inline rc::Gen<std::vector<PenStroke>> strokes() {
+    using Drawn = std::tuple<int, int, int, bool>; // x, y, milliseconds since the last, a stroke begins
+    const auto extent = rc::gen::inRange(0, limits::strokeExtent + 1);
+    return rc::gen::map(rc::gen::container<std::vector<Drawn>>(
+                            rc::gen::tuple(extent, extent, rc::gen::inRange(0, 500), rc::gen::arbitrary<bool>())),
+                        [](const std::vector<Drawn>& points) {
+                            std::vector<PenStroke> strokes;
+                            int at = 0;
+                            for (const auto& [x, y, later, begins] : points) {
+                                if (begins || strokes.empty())
+                                    strokes.emplace_back();
+                                strokes.back().push_back({x, y, at += later});
+                            }
+                            return strokes;
+                        });
+}
+
 /// A published rulebook with other values in it.
 inline rc::Gen<Rulebook> rulebook() {
     const auto published = publishedRulebook(publishedRulebookIds().front());
@@ -133,7 +156,7 @@ SETFOLIO_ARBITRARY(MatchOpened,
                                                arbitrary::timeOfDay(), gen::element(1, 3, 5),
                                                gen::construct<PerTeam<TeamName>>(gen::arbitrary<TeamName>(),
                                                                                  gen::arbitrary<TeamName>()),
-                                               arbitrary::rulebook()));
+                                               arbitrary::rulebook(), gen::arbitrary<bool>()));
 SETFOLIO_ARBITRARY(Roster, gen::construct<Roster>(gen::arbitrary<Team>(),
                                                   arbitrary::upTo(limits::players, gen::arbitrary<RosterPlayer>()),
                                                   arbitrary::name()));
@@ -201,6 +224,28 @@ SETFOLIO_ARBITRARY(PenaltyPoint, gen::construct<PenaltyPoint>(gen::arbitrary<Tea
 SETFOLIO_ARBITRARY(Remark, gen::construct<Remark>(arbitrary::text()));
 SETFOLIO_ARBITRARY(Strike, gen::construct<Strike>(gen::arbitrary<EntryNumber>(), arbitrary::text()));
 
+SETFOLIO_ARBITRARY(Signatory,
+                   gen::map(gen::tuple(gen::inRange(0, 6), gen::arbitrary<Team>()),
+                            [](const std::tuple<int, Team>& drawn) {
+                                const auto role = static_cast<Signer>(std::get<0>(drawn));
+                                const bool ofTeam = role == Signer::Captains || role == Signer::Coaches;
+                                return Signatory{role, ofTeam ? std::optional(std::get<1>(drawn)) : std::nullopt};
+                            }));
+SETFOLIO_ARBITRARY(Signed,
+                   gen::construct<Signed>(arbitrary::setOrMatch(), gen::arbitrary<Signatory>(), arbitrary::name(),
+                                          arbitrary::strokes(),
+                                          gen::map(gen::maybe(arbitrary::text()), [](const Maybe<QString>& remark) {
+                                              return remark ? std::optional(*remark) : std::nullopt;
+                                          })));
+SETFOLIO_ARBITRARY(LeftUnsigned, gen::construct<LeftUnsigned>(arbitrary::setOrMatch(), gen::arbitrary<Signatory>(),
+                                                              arbitrary::text()));
+SETFOLIO_ARBITRARY(Sealed,
+                   gen::construct<Sealed>(arbitrary::setOrMatch(),
+                                          gen::map(gen::inRange(0, 16),
+                                                   [](int digit) { return QString::number(digit, 16).repeated(64); }),
+                                          gen::element(SealOf::ThisFile, SealOf::Original)));
+SETFOLIO_ARBITRARY(Reopened, gen::construct<Reopened>(arbitrary::setOrMatch(), arbitrary::name(), arbitrary::text()));
+
 #undef SETFOLIO_ARBITRARY
 
 /// Every kind of the variant is as likely as any other.
@@ -235,6 +280,8 @@ inline rc::Gen<std::vector<Recorded>> ledger() {
                 auto* ruling = std::get_if<WrongServer>(&entry);
                 if (ruling && ruling->takenBackFrom)
                     ruling->takenBackFrom = earlier(*ruling->takenBackFrom);
+                if (auto* sealed = std::get_if<Sealed>(&entry)) // over the lines before it, or of another file
+                    sealed->of = SealOf::Original;
                 if (!std::holds_alternative<MatchOpened>(entry))
                     entries.push_back({number, time, entry, overruled ? std::optional(reason) : std::nullopt, placed});
             }

@@ -46,6 +46,8 @@ Kind kindOf(const Item& item) {
     case ItemRole::CounterCross:
     case ItemRole::RunningSlash:
     case ItemRole::LegendStrike:
+    case ItemRole::SignatureStroke:
+    case ItemRole::SignatureStrike:
     case ItemRole::CloseOff:
         return Kind::Over;
     default: // plates, tints, the live cell: what lies under

@@ -20,14 +20,15 @@ const char* nameOf(Zone zone) {
 
 const char* nameOf(ItemRole role) {
     static constexpr std::array names{
-        "label",         "value",         "title",        "plate",          "plate-text",    "rule",
-        "box",           "tint",          "serve-mark",   "serve-content",  "opening",       "term-word",
-        "mark-strike",   "mark-cross",    "note-number",  "double-bar",     "cell-cross",    "live-cell",
-        "ghost-mark",    "slot-numeral",  "slot-pointer", "slot-number",    "slot-strike",   "captain",
-        "libero-mark",   "libero-number", "time-out",     "time-out-dash",  "counter",       "counter-cross",
-        "score",         "running",       "running-mark", "running-slash",  "running-opp",   "running-penalty",
-        "running-cross", "close-off",     "card",         "card-letter",    "remark-number", "remark-text",
-        "official",      "signature",     "legend-mark",  "legend-content", "legend-strike", "legend-text"};
+        "label",         "value",         "title",          "plate",         "plate-text",    "rule",
+        "box",           "tint",          "serve-mark",     "serve-content", "opening",       "term-word",
+        "mark-strike",   "mark-cross",    "note-number",    "double-bar",    "cell-cross",    "live-cell",
+        "ghost-mark",    "slot-numeral",  "slot-pointer",   "slot-number",   "slot-strike",   "captain",
+        "libero-mark",   "libero-number", "time-out",       "time-out-dash", "counter",       "counter-cross",
+        "score",         "running",       "running-mark",   "running-slash", "running-opp",   "running-penalty",
+        "running-cross", "close-off",     "card",           "card-letter",   "remark-number", "remark-text",
+        "official",      "signature",     "sign-stroke",    "sign-strike",   "sign-word",     "seal-code",
+        "seal-squares",  "legend-mark",   "legend-content", "legend-strike", "legend-text"};
     static_assert(names.size() == static_cast<std::size_t>(ItemRole::LegendText) + 1);
     return names.at(static_cast<std::size_t>(role));
 }
@@ -95,6 +96,17 @@ QString shapeText(const Shape& shape) {
                 return QStringLiteral("polygon %1, %2%3%4")
                     .arg(corners.join(u' '), fill(polygon.fill), line(polygon.stroke),
                          polygon.sides.empty() ? QString() : QStringLiteral(" broken"));
+            },
+            [](const StrokesShape& strokes) {
+                QStringList lines;
+                for (const QPolygonF& drawn : strokes.lines)
+                    lines += QStringLiteral("%1 points from %2").arg(drawn.size()).arg(point(drawn.first()));
+                return QStringLiteral("strokes %1, %2").arg(lines.join(QStringLiteral("; ")), line(strokes.stroke));
+            },
+            [](const SquaresShape& squares) {
+                return QStringLiteral("squares %1 of %2, %3")
+                    .arg(squares.dark.size())
+                    .arg(number(squares.size), point(squares.corner));
             },
         },
         shape);

@@ -22,6 +22,12 @@ Entries sidesNotAsRuled(const Scene& scene) {
     return {Toss{*scene.model().servesFirst, opponentsOf(*scene.model().left)}};
 }
 
+Entries signedOutOfOrder(const Scene& scene) {
+    if (!scene.beforeSet() || scene.model().set < 2)
+        return {};
+    return {Signed{scene.model().set - 1, {Signer::FirstReferee, {}}, {}, {}, {}}};
+}
+
 Entries timeOutLimit(const Scene& scene) {
     if (!scene.ready() || scene.model().afterReplay)
         return {};
@@ -78,6 +84,10 @@ std::vector<Fault> frameFaults() {
     return {
         {SETFOLIO_FAULT(FirstServeAlternates), firstServeAlternates},
         {SETFOLIO_FAULT(SidesNotAsRuled), sidesNotAsRuled},
+        {SETFOLIO_FAULT(SignedOutOfOrder), signedOutOfOrder,
+         [](Rulebook& rules) {
+             rules.signingOrder = {Signer::Scorer, Signer::FirstReferee};
+         }},
         {SETFOLIO_FAULT(TimeOutLimit), timeOutLimit},
         {SETFOLIO_FAULT(SidesChangeEarly), sidesChangeEarly, changesAtEight},
         {SETFOLIO_FAULT(SidesChangedAlready), sidesChangedAlready, changesAtEight},

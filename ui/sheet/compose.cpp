@@ -18,7 +18,8 @@ constexpr double narrowestColumn = 24;
 class Composer {
 public:
     Composer(const MatchHeading& heading, const SetRecord& set, const SheetOptions& options)
-        : m_scene{heading, set, options} {}
+        : m_heading(asSigned(heading, set)),
+          m_scene{m_heading, set, options} {}
 
     std::vector<Page> compose() {
         const Draft measure(m_scene.options.fonts);
@@ -80,6 +81,16 @@ private:
         return page;
     }
 
+    /// A sealed sheet names those who were there when it was sealed.
+    static MatchHeading asSigned(MatchHeading heading, const SetRecord& set) {
+        if (set.people) {
+            heading.officials = set.people->officials;
+            heading.rosters = set.people->rosters;
+        }
+        return heading;
+    }
+
+    MatchHeading m_heading;
     Scene m_scene;
     Cells m_cells;
     std::vector<Rungs> m_rungs;

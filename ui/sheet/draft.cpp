@@ -63,6 +63,14 @@ void Draft::filledPolygon(const Tag& tag, const QPolygonF& corners, std::optiona
     add(tag, PolygonShape{corners, fill, outline, {}});
 }
 
+void Draft::strokes(const Tag& tag, std::vector<QPolygonF> lines, const Stroke& stroke) {
+    add(tag, StrokesShape{std::move(lines), stroke});
+}
+
+void Draft::squares(const Tag& tag, SquaresShape squares) {
+    add(tag, std::move(squares));
+}
+
 void Draft::add(const Tag& tag, Shape shape) {
     m_items.push_back({tag.zone, tag.role, tag.entry, tag.team, std::move(shape)});
 }

@@ -68,6 +68,9 @@ public:
     void polygon(const Tag& tag, const QPolygonF& corners, const InkStyle& ink, double width, double pitch);
     void filledPolygon(const Tag& tag, const QPolygonF& corners, std::optional<QRgb> fill, const Stroke& outline);
 
+    void strokes(const Tag& tag, std::vector<QPolygonF> lines, const Stroke& stroke);
+    void squares(const Tag& tag, SquaresShape squares);
+
     [[nodiscard]] std::vector<Item> take() { return std::move(m_items); }
     [[nodiscard]] const SheetFonts& fonts() const { return m_fonts; }
 

@@ -1,6 +1,9 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
+#include "core/record/sealtext.h"
 #include "ui/sheet/scene.h"
+#include "ui/sheet/sealmark.h"
+#include "ui/wording/signoffwords.h"
 
 namespace setfolio::sheet {
 
@@ -8,16 +11,33 @@ namespace {
 
 constexpr Tag foot{Zone::Foot, ItemRole::Label, {}, {}};
 constexpr double resultLeft = 193;
+constexpr double sealSide = 19.6;                     ///< of the QR code, its quiet zone included
+constexpr double sealLeft = mainRight - sealSide + 1; ///< of it: the quiet zone may reach to the ladder
 
 /// A line of the result: what it is, which team, its points.
 void drawOutcome(Draft& draft, double top, const QString& head, const QString& name, const QString& points,
-                 FontWeight weight) {
-    draft.fitted(foot, {resultLeft, top}, head, labelStyle, mainRight - resultLeft);
-    const double used = draft.fitted(foot.as(ItemRole::Score), {mainRight, top + 3.6}, points,
-                                     {12, weight, soot, TextAlign::Right}, 10);
+                 FontWeight weight, double right) {
+    draft.fitted(foot, {resultLeft, top}, head, labelStyle, right - resultLeft);
+    const double used =
+        draft.fitted(foot.as(ItemRole::Score), {right, top + 3.6}, points, {12, weight, soot, TextAlign::Right}, 10);
     draft.fitted(foot.as(ItemRole::Value), {resultLeft, top + 3.6}, name, {8.6, weight},
-                 mainRight - resultLeft - used - 1.5);
-    draft.ruleAcross(foot.as(ItemRole::Rule), resultLeft, mainRight, top + 4.9, 0.15, paleRule);
+                 right - resultLeft - used - 1.5);
+    draft.ruleAcross(foot.as(ItemRole::Rule), resultLeft, right, top + 4.9, 0.15, paleRule);
+}
+
+/// The code in three lines of two groups, and the QR code beside it.
+void drawSeal(Draft& draft, const Scene& scene, const SignOffRecord& signOff) {
+    const Tag tag = foot.of(signOff.seal->entry);
+    const bool own = signOff.seal->of == SealOf::ThisFile;
+    draft.fitted(tag, {resultLeft, footTop + 25.2}, words(own ? SignOffLabel::Seal : SignOffLabel::SealOfOriginal),
+                 labelStyle, sealLeft - resultLeft);
+    const QStringList groups = sealCode(signOff.seal->digest).split(u' ');
+    for (qsizetype i = 0; i + 1 < groups.size(); i += 2)
+        draft.fitted(tag.as(ItemRole::SealCode), {resultLeft, footTop + 27.6 + 1.15 * static_cast<double>(i)},
+                     groups.at(i) + u' ' + groups.at(i + 1), {6.4, FontWeight::Bold, soot, TextAlign::Left, 0.08},
+                     sealLeft - resultLeft);
+    const PerTeam<int> result = signOff.set ? scene.set.score : scene.heading.setsWon;
+    drawQr(draft, tag, {sealLeft, footBottom - sealSide}, sealSide, sealText(scene.heading, signOff, result));
 }
 
 /// Whole minutes from the start to the end, over midnight if need be; none while either is unknown.
@@ -50,8 +70,12 @@ void drawResult(Draft& draft, const Scene& scene) {
     }
     if (set.cancelled)
         head = SheetLabel::Cancelled;
-    drawOutcome(draft, footTop + 7.3, words(head), winner, most, FontWeight::Bold);
-    drawOutcome(draft, footTop + 14.9, words(SheetLabel::Loser), loser, least, FontWeight::Medium);
+    const SignOffRecord* sealed = sealIn(set.signOffs);
+    drawOutcome(draft, footTop + 7.3, words(head), winner, most, FontWeight::Bold, mainRight);
+    drawOutcome(draft, footTop + 14.9, words(SheetLabel::Loser), loser, least, FontWeight::Medium,
+                sealed ? sealLeft : mainRight);
+    if (sealed)
+        drawSeal(draft, scene, *sealed);
     const QString duration = words(SheetLabel::Duration);
     draft.text(foot, {resultLeft, footTop + 22.6}, duration, labelStyle);
     const double after = resultLeft + std::max(11.0, draft.width(duration, labelStyle) + 1.5);

@@ -27,6 +27,15 @@ QRectF boxOf(const LineShape& line) {
     return ends.adjusted(-across, -down, across, down);
 }
 
+QRectF boxOf(const StrokesShape& strokes) {
+    QRectF box;
+    for (const QPolygonF& line : strokes.lines) {
+        const double half = strokes.stroke.width / 2; // before they are joined: a dot has no size of its own
+        box |= grown(line.boundingRect(), half);
+    }
+    return box;
+}
+
 } // namespace
 
 double TextShape::left() const {
@@ -65,6 +74,11 @@ QRectF boundingBox(const Item& item) {
                 return grown(QRectF(ring.centre - corner, ring.centre + corner), ring.stroke.width / 2);
             },
             [](const PolygonShape& polygon) { return grown(polygon.corners.boundingRect(), polygon.stroke.width / 2); },
+            [](const StrokesShape& strokes) { return boxOf(strokes); },
+            [](const SquaresShape& squares) {
+                const auto side = squares.size * static_cast<double>(squares.dark.size());
+                return QRectF(squares.corner, QSizeF(side, side));
+            },
         },
         item.shape);
 }
@@ -79,6 +93,11 @@ void translate(Item& item, QPointF by) {
                    [by](RectShape& rect) { rect.rect.translate(by); },
                    [by](RingShape& ring) { ring.centre += by; },
                    [by](PolygonShape& polygon) { polygon.corners.translate(by); },
+                   [by](StrokesShape& strokes) {
+                       for (QPolygonF& line : strokes.lines)
+                           line.translate(by);
+                   },
+                   [by](SquaresShape& squares) { squares.corner += by; },
                },
                item.shape);
 }

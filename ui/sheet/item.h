@@ -73,6 +73,11 @@ enum class ItemRole : std::uint8_t {
     RemarkText,
     OfficialName,
     SignatureLine,
+    SignatureStroke, ///< as it was drawn
+    SignatureStrike, ///< over what is void
+    SignatureWord,   ///< under protest, not signed
+    SealCode,
+    SealSquares, ///< the QR code
     LegendMark,
     LegendContent,
     LegendStrike,
@@ -142,7 +147,23 @@ struct PolygonShape {
     bool operator==(const PolygonShape&) const = default;
 };
 
-using Shape = std::variant<TextShape, LineShape, RectShape, RingShape, PolygonShape>;
+/// Open lines with round ends and corners, drawn by hand.
+struct StrokesShape {
+    std::vector<QPolygonF> lines;
+    Stroke stroke;
+    bool operator==(const StrokesShape&) const = default;
+};
+
+/// Dark squares of one size on a grid, row by row.
+struct SquaresShape {
+    QPointF corner;  ///< of the grid, top left
+    double size = 0; ///< of a square
+    std::vector<std::vector<bool>> dark;
+    QRgb colour = 0;
+    bool operator==(const SquaresShape&) const = default;
+};
+
+using Shape = std::variant<TextShape, LineShape, RectShape, RingShape, PolygonShape, StrokesShape, SquaresShape>;
 
 struct Item {
     Zone zone = Zone::Header;

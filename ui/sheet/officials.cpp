@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 #include "ui/sheet/scene.h"
+#include "ui/wording/signoffwords.h"
 
 namespace setfolio::sheet {
 
@@ -151,9 +152,14 @@ void drawOfficials(Draft& draft, const Scene& scene) {
     draft.ruleAcross(foot.as(ItemRole::Rule), signersLeft, right, footTop, 0.5, soot);
     draft.text(foot.as(ItemRole::Title), {signersLeft, footTop + 3.4}, words(SheetLabel::Officials),
                {7.2, FontWeight::Bold});
-    draft.fitted(foot, {signatureLeft, footTop + 3.4}, words(SheetLabel::Signature), labelStyle,
+    const bool inInk = scene.set.signOffs.empty();
+    draft.fitted(foot, {signatureLeft, footTop + 3.4},
+                 inInk ? words(SheetLabel::Signature) : words(SignOffLabel::SignedOnScreen), labelStyle,
                  signatureRight - signatureLeft);
-    drawSigners(draft, scene.heading.officials);
+    if (inInk)
+        drawSigners(draft, scene.heading.officials);
+    else
+        drawSignatures(draft, scene);
     drawOthers(draft, scene.heading.officials);
 }
 

@@ -67,6 +67,8 @@ public:
     void operator()(const RectShape& rect);
     void operator()(const RingShape& ring);
     void operator()(const PolygonShape& polygon);
+    void operator()(const StrokesShape& strokes);
+    void operator()(const SquaresShape& squares);
 
 private:
     void rasterRing(const RingShape& ring);
@@ -163,6 +165,28 @@ void ShapePainter::operator()(const PolygonShape& polygon) {
     m_painter.setBrush(QColor::fromRgba(polygon.stroke.colour));
     for (const QPointF& corner : polygon.corners)
         this->dot(corner, polygon.stroke.width / 2);
+}
+
+void ShapePainter::operator()(const StrokesShape& strokes) {
+    m_painter.setPen(penOf(strokes.stroke));
+    m_painter.setBrush(Qt::NoBrush);
+    for (const QPolygonF& line : strokes.lines)
+        if (line.size() == 1)
+            m_painter.drawPoint(line.first());
+        else
+            m_painter.drawPolyline(line);
+}
+
+/// One path for all of them, so that no seam shows between neighbours.
+void ShapePainter::operator()(const SquaresShape& squares) {
+    QPainterPath path;
+    path.setFillRule(Qt::WindingFill);
+    for (std::size_t row = 0; row < squares.dark.size(); ++row)
+        for (std::size_t column = 0; column < squares.dark[row].size(); ++column)
+            if (squares.dark[row][column])
+                path.addRect(QRectF(squares.corner + QPointF(double(column), double(row)) * squares.size,
+                                    QSizeF(squares.size, squares.size)));
+    m_painter.fillPath(path, QColor::fromRgba(squares.colour));
 }
 
 } // namespace

@@ -55,6 +55,8 @@ struct Rungs {
 void drawLadder(Draft& draft, const Scene& scene, Rungs rungs);
 
 void drawOfficials(Draft& draft, const Scene& scene);
+/// The signatures given on screen, in the place of the lines for ink.
+void drawSignatures(Draft& draft, const Scene& scene);
 void drawResult(Draft& draft, const Scene& scene);
 /// The rule and title over a part of the foot.
 void drawFootTitle(Draft& draft, double left, double right, const QString& title);

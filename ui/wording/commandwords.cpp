@@ -25,6 +25,7 @@ QString pattern(UsageError::Code code) {
     case MissingValue:   return Say::tr("The option %1 needs a value after it.");
     case UnknownPaper:   return Say::tr("There is no paper %1: choose letter or a4.");
     case UnknownFormat:  return Say::tr("A match cannot be exported as %1: choose json.");
+    case UnknownSeal:    return Say::tr("%1 is no seal: type the 24 signs of the code from the paper, without I, O, 0 or 1, or all 64 digits.");
     case MissingOption:  return Say::tr("The option %1 is missing.");
     case MissingFile:    return Say::tr("%1 needs to be told which file.");
     case TooManyFiles:   return Say::tr("%1 is one file too many here.");
@@ -62,6 +63,7 @@ QString helpText() {
         "setfolio print FILE... --to PDF          print the sheets of all sets of all FILEs into one PDF\n"
         "               [--paper letter|a4]       on this paper; letter if none is named\n"
         "setfolio check FILE...                   say whether each FILE is whole and lawful\n"
+        "               [--seal CODE]             whether it is what was signed under the CODE from the paper\n"
         "setfolio enter LIST --to FILE            judge a list of entries and write it as a new match file\n"
         "setfolio export FILE --as json           write what stands on the sheets as JSON,\n"
         "               [--to PATH]               to PATH, or else to standard output\n"
@@ -72,9 +74,11 @@ QString helpText() {
         "overwritten. Words after -- are files, even if they begin with -. Only the window needs a screen.\n"
         "\n"
         "It ends with one of these codes; of several, with the highest:\n"
-        "  0   done; the file is whole and lawful\n"
-        "  1   done, and something was found against the rulebook; or there is no match in the file yet\n"
-        "  2   the file is damaged, altered or cut short; or a line of the list cannot be recorded\n"
+        "  0   done; the file is whole and lawful, and what was signed\n"
+        "  1   done, and something was found against the rulebook, or the seal was reopened; or there is no match in\n"
+        "      the file yet\n"
+        "  2   the file is damaged, altered, cut short or not what was signed; or a line of the list cannot be "
+        "recorded\n"
         "  64  the command was not understood\n"
         "  66  a file cannot be opened\n"
         "  69  there is no screen for the window, or the sheet's typeface is not installed\n"

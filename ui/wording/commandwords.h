@@ -18,6 +18,7 @@ struct UsageError {
         MissingValue,  ///< an option without its value
         UnknownPaper,  ///< the value of --paper
         UnknownFormat, ///< the value of --as
+        UnknownSeal,   ///< the value of --seal
         MissingOption, ///< an option that the command cannot do without
         MissingFile,   ///< a command without a file; the command
         TooManyFiles,  ///< the first word that is too many

@@ -5,6 +5,7 @@
 #include "ui/wording/fill.h"
 #include "ui/wording/names.h"
 #include "ui/wording/sanctionwords.h"
+#include "ui/wording/signoffwords.h"
 
 #include <QCoreApplication>
 
@@ -63,6 +64,10 @@ public:
     EntryWords operator()(const PenaltyPoint& penalty) const { return point(penalty.to, Table::tr("penalty")); }
     EntryWords operator()(const Remark& remark) const;
     EntryWords operator()(const Strike&) const { return {}; }
+    EntryWords operator()(const Signed& given) const;
+    EntryWords operator()(const LeftUnsigned& left) const;
+    EntryWords operator()(const Sealed& sealed) const;
+    EntryWords operator()(const Reopened& reopened) const;
 
 private:
     static EntryWords plain(const QString& words) { return {0, std::nullopt, words}; }
@@ -183,6 +188,26 @@ EntryWords Words::operator()(const SheetCompared& compared) const {
 
 EntryWords Words::operator()(const Remark& remark) const {
     return plain(fill(Table::tr("remark: %1"), {remark.text}));
+}
+
+EntryWords Words::operator()(const Signed& given) const {
+    const QString pattern =
+        given.protest ? Table::tr("%1: signed by the %2, under protest") : Table::tr("%1: signed by the %2");
+    return {0, given.who.team, fill(pattern, {whatIsSigned(given.set), signerWords(given.who.role)})};
+}
+
+EntryWords Words::operator()(const LeftUnsigned& left) const {
+    return {0, left.who.team,
+            fill(Table::tr("%1: not signed by the %2"), {whatIsSigned(left.set), signerWords(left.who.role)})};
+}
+
+EntryWords Words::operator()(const Sealed& sealed) const {
+    return plain(fill(Table::tr("%1: sealed"), {whatIsSigned(sealed.set)}));
+}
+
+EntryWords Words::operator()(const Reopened& reopened) const {
+    return plain(
+        fill(Table::tr("%1: reopened by %2, %3"), {whatIsSigned(reopened.set), reopened.name, reopened.reason}));
 }
 
 int rallyOf(const MatchState& before, const MatchState& after) {

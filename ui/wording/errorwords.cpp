@@ -31,6 +31,7 @@ QString pattern(LedgerError::Code code) {
     case UnknownKind:   return Say::tr("Line %2 of %1 holds a kind of entry that this version does not know%3: open it with a newer version of Setfolio.");
     case WrongSequence: return Say::tr("Line %2 of %1 is not the one that belongs there%3: a line is missing, doubled or moved. The lines before it are whole, go on in a copy of them.");
     case WrongDigest:   return Say::tr("Line %2 of %1 was altered after it was written%3: the lines before it are whole, go on in a copy of them.");
+    case WrongSeal:     return Say::tr("The seal in line %2 of %1 is not over the lines before it%3: they were altered after they were signed. Compare the file with another copy, and with the seal on the paper.");
     case TooLong:       return Say::tr("%1 goes beyond what a match file may hold, in line %2%3: the lines before it are whole, go on in a copy of them.");
     case Unrecordable:  return Say::tr("This entry cannot be recorded in %1%3: correct it and enter it again.");
     case ChangedOutside: return Say::tr("%1 was changed by another program%3, so the entry was not recorded: open the file again and look at its end.");

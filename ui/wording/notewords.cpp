@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: MIT
 #include "ui/wording/notewords.h"
 
+#include "core/record/sealtext.h"
 #include "ui/wording/fill.h"
 #include "ui/wording/names.h"
 #include "ui/wording/sanctionwords.h"
 #include "ui/wording/sheetwords.h"
+#include "ui/wording/signoffwords.h"
 
 #include <QCoreApplication>
 
@@ -118,9 +120,24 @@ public:
     }
     QString operator()(const Remark& remark) const { return fill(Sheet::tr("Remark “%1”"), {remark.text}); }
     QString operator()(const Strike&) const { return Sheet::tr("Correction"); }
+    QString operator()(const Signed& given) const {
+        return fill(given.protest ? Sheet::tr("Signed under protest by the %1") : Sheet::tr("Signed by the %1"),
+                    {signer(given.who)});
+    }
+    QString operator()(const LeftUnsigned& left) const {
+        return fill(Sheet::tr("Not signed by the %1"), {signer(left.who)});
+    }
+    QString operator()(const Sealed&) const { return Sheet::tr("Seal"); }
+    QString operator()(const Reopened& reopened) const {
+        return fill(Sheet::tr("Reopened by %1"), {reopened.name.trimmed()});
+    }
 
 private:
     [[nodiscard]] QString code(Team team) const { return codeOf(m_teams, team); }
+    [[nodiscard]] QString signer(const Signatory& who) const {
+        const QString role = signerWords(who.role);
+        return who.team ? fill(Sheet::tr("%1 of %2"), {role, code(*who.team)}) : role;
+    }
 
     const PerTeam<TeamName>& m_teams;
 };
@@ -147,6 +164,8 @@ struct ReasonOf {
     QString operator()(const auto& entry) const {
         if constexpr (requires { entry.reason; })
             return entry.reason;
+        else if constexpr (requires { entry.protest; })
+            return entry.protest.value_or(QString());
         else
             return {};
     }
@@ -190,6 +209,11 @@ public:
     QString operator()(const EventNote& note) const {
         const QString what = std::visit(What(m_teams), note.recorded.entry);
         return withReason(atScore(note.score, what), std::visit(ReasonOf{}, note.recorded.entry));
+    }
+    QString operator()(const ReopenedNote& note) const {
+        const QString words =
+            fill(Sheet::tr("%1; the seal %2 is void"), {What(m_teams)(note.reopened), sealCode(note.digest)});
+        return withReason(words, note.reopened.reason);
     }
     QString operator()(const WrittenNote& note) const { return stopped(atScore(note.score, note.text.trimmed())); }
 

@@ -73,7 +73,14 @@ inline std::vector<Entry> everyKind() {
             Strike{EntryNumber(9), u"ball was out"_qs},
             SetEnded{QTime(19, 2)},
             Forfeit{Visitors, ForfeitKind::Incomplete, Scope::Set, u"five players"_qs},
-            MatchClosed{}};
+            MatchClosed{},
+            Signed{1, {Signer::Scorer, {}}, u"Wim Sedge"_qs, {{{0, 410, 0}, {55, 380, 16}}, {{60, 20, 233}}}, {}},
+            Signed{{}, {Signer::Captains, Visitors}, u"Ruta Fell"_qs, {{{1, 2, 3}}}, u"time-out refused"_qs},
+            LeftUnsigned{1, {Signer::Coaches, Home}, u"has left"_qs},
+            Sealed{1, {}, SealOf::ThisFile},
+            Sealed{{}, QString(64, u'c'), SealOf::Original},
+            Reopened{1, u"R. Dunlin"_qs, u"score of rally 12"_qs},
+            Remark{u"done"_qs}};
 }
 
 inline QDateTime noon(qint64 laterMilliseconds = 0) {
@@ -91,6 +98,11 @@ inline std::vector<Recorded> recorded(const std::vector<Entry>& entries) {
         list[20].placed = {Placed::How::Before, EntryNumber(12), u"seen late"_qs};
     if (list.size() > 1)
         list.back().overruled = u"the referee's word"_qs;
+    QByteArray digest = firstDigest();
+    for (Recorded& entry : list) { // a seal is over the lines before it
+        entry.entry = withSeal(entry.entry, digest);
+        digest = digestOfLine(ledgerLine(entry, digest));
+    }
     return list;
 }
 

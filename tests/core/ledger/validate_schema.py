@@ -99,7 +99,8 @@ def bad_entries():
                 "place-vacated": "team out", "captain-named": "team captain", "libero-in": "team libero replaced",
                 "libero-out": "team libero", "libero-exchange": "team in out", "libero-redesignated": "team former",
                 "sanction": "team level", "delay-sanction": "team level", "improper-request": "team",
-                "penalty-point": "to", "remark": "text", "strike": "entry"}
+                "penalty-point": "to", "remark": "text", "strike": "entry",
+                "signed": "role", "left-unsigned": "role reason", "reopened": "reason"}
     for kind, members in required.items():
         for member in members.split():
             yield f"{kind} without {member}", without(listed[kind], member)
@@ -136,6 +137,13 @@ def bad_entries():
     yield "a player without number", {"kind": "roster", "team": "home", "players": [{"name": "A"}]}
     yield "101 players", {"kind": "roster", "team": "home", "players": [{"number": 1}] * 101}
     yield "a strike of nothing", {**listed["strike"], "entry": 0}
+    signed = listed["signed"]
+    yield "a captain of no team", without({**signed, "role": "captain"}, "team")
+    yield "a referee of a team", {**signed, "role": "first-referee", "team": "home"}
+    yield "a sixth set", {**signed, "set": 6}
+    yield "a point beside the pad", {**signed, "strokes": [[-1, 0, 0]]}
+    yield "a seal in capitals", {**listed["sealed"], "seal": "A" * 64}
+    yield "a short seal", {**listed["sealed"], "seal": "a" * 63}
     yield "another replay", {"kind": "replay", "again": "twice"}
 
 

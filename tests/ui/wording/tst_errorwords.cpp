@@ -40,6 +40,7 @@ void TestErrorWords::theSentenceOfALedgerErrorIs_data() {
     row(UnknownKind,   "Line 7 of a.setfolio holds a kind of entry that this version does not know: open it with a newer version of Setfolio.");
     row(WrongSequence, "Line 7 of a.setfolio is not the one that belongs there: a line is missing, doubled or moved. The lines before it are whole, go on in a copy of them.");
     row(WrongDigest,   "Line 7 of a.setfolio was altered after it was written: the lines before it are whole, go on in a copy of them.");
+    row(WrongSeal,     "The seal in line 7 of a.setfolio is not over the lines before it: they were altered after they were signed. Compare the file with another copy, and with the seal on the paper.");
     row(TooLong,       "a.setfolio goes beyond what a match file may hold, in line 7: the lines before it are whole, go on in a copy of them.");
     row(Unrecordable,  "This entry cannot be recorded in a.setfolio: correct it and enter it again.");
     row(ChangedOutside, "a.setfolio was changed by another program, so the entry was not recorded: open the file again and look at its end.");

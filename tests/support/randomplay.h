@@ -43,6 +43,8 @@ struct Habits {
     int card = 5;
     int delay = 5;
     int improper = 3;
+    int illegal = 2;
+    int late = 3;
     int penalty = 2;
     int hurt = 4;
     int captain = 10;
@@ -120,6 +122,15 @@ private:
     void give(const Sanction& sanction);
     void delay(Team team);
     void improper(Team team);
+    void illegalFound();
+    void lateReplacement(Team team);
+    /// Whether an entry of one of these kinds stands from that number on.
+    template <typename... Kinds>
+    [[nodiscard]] bool isRecordedSince(std::uint32_t number) const {
+        return std::ranges::any_of(m_entries, [number](const Recorded& recorded) {
+            return recorded.number.value >= number && (std::holds_alternative<Kinds>(recorded.entry) || ...);
+        });
+    }
     void notes();
     void suspend();
 

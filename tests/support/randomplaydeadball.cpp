@@ -71,6 +71,10 @@ void RandomPlay::interruption() {
     notes();
     if (m_dice.chance(m_habits.wrongServer))
         wrongServerFound();
+    if (ready() && m_dice.chance(m_habits.illegal))
+        illegalFound();
+    if (ready() && m_dice.chance(m_habits.late))
+        lateReplacement(m_dice.anyTeam());
     if (ready() && m_dice.chance(m_habits.card))
         card(m_dice.anyTeam());
     if (ready() && m_dice.chance(m_habits.delay))
@@ -175,6 +179,13 @@ void RandomPlay::improper(Team team) {
         return;
     ++its(team).improperRequests;
     add(ImproperRequest{team, QStringLiteral("asked after the whistle")});
+}
+
+void RandomPlay::lateReplacement(Team team) {
+    if (m_model.rules.liberoLateReplacement == LateReplacementRule::DelayOrFault || its(team).lateReplacements > 0)
+        return;
+    ++its(team).lateReplacements;
+    add(LateReplacement{team});
 }
 
 void RandomPlay::notes() {

@@ -36,6 +36,7 @@ struct ModelTeam {
     std::vector<CardHad> cards;
     std::vector<int> delays; ///< the set each counts in
     int improperRequests = 0;
+    int lateReplacements = 0;
 
     // of the set
     LineUp lineUp;

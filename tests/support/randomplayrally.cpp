@@ -113,6 +113,17 @@ void RandomPlay::wrongServerFound() {
     add(WrongServer{team, wrong, EntryNumber(from)});
 }
 
+/// Somebody is on court who has no right to be there, and play has been resumed since: the serve is lost.
+void RandomPlay::illegalFound() {
+    const ShirtNumber wrong = its(m_model.serving).inSlot(its(m_model.serving).places[3]);
+    if (!wrong.isValid() || m_model.afterReplay || !m_model.server().isValid() || m_model.points.empty() ||
+        !isRecordedSince<RallyWon>(m_model.points.front().entry))
+        return;
+    const Team team = m_model.serving;
+    m_model.award(opponentsOf(team), true, next());
+    add(IllegalPlayer{team, wrong, m_dice.chance(500) ? IllegalBy::Substitution : IllegalBy::LiberoReplacement, {}});
+}
+
 /// Within the deciding set, as soon as a team has the points for it.
 void RandomPlay::changeSides() {
     const std::optional<int>& at = m_model.rules.decidingSetSideChange;

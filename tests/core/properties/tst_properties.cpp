@@ -249,6 +249,7 @@ private Q_SLOTS:
         expected -= rules.fewerThanSix == FewerThanSix::Incomplete ? 1 : 0;
         expected -= rules.improperRequest == ImproperRequestRule::DelayAtOnce ? 1 : 0;
         expected -= rules.decidingSetSideChange ? 0 : 1;
+        expected -= rules.liberoLateReplacement == LateReplacementRule::DelayOrFault ? 1 : 0;
         QString text;
         for (auto kind = kinds.begin(); kind != kinds.end(); ++kind)
             text += QStringLiteral(" %1 %2").arg(kind.key()).arg(kind.value());
@@ -278,6 +279,8 @@ private:
             countCard(before.rulebook(), *card, penalty);
         else if (const auto* ruling = std::get_if<WrongServer>(&recorded.entry))
             countRuling(set, *ruling, sum);
+        else if (const auto* illegal = std::get_if<IllegalPlayer>(&recorded.entry))
+            sum[opponentsOf(illegal->team)] += set.serving == illegal->team || set.contacted ? 1 : 0;
         else if (std::holds_alternative<SetStarted>(recorded.entry))
             for (const Team team : before.pointsDue)
                 ++sum[team];

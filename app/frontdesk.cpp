@@ -101,7 +101,7 @@ void FrontDesk::showStartPage() {
     m_startPage = new StartPage(recentMatches(recentPaths(), QLocale()));
     m_startPage->setAttribute(Qt::WA_DeleteOnClose);
     m_startPage->setFolder(matchFolder());
-    m_startPage->offerLanguages(chosenLanguage());
+    m_startPage->offerLanguages(languagesToChoose(), chosenLanguage());
     connect(m_startPage, &StartPage::languageChosen, this, &FrontDesk::changeLanguage, Qt::QueuedConnection);
     connect(m_startPage, &StartPage::newMatchWanted, this, &FrontDesk::beginMatch);
     connect(m_startPage, &StartPage::matchChosen, this, &FrontDesk::open);
@@ -206,7 +206,7 @@ void FrontDesk::changeLanguage(Language language) {
     speak(language);
     for (const QPointer<TableWindow>& table : std::as_const(m_tables))
         if (table)
-            table->showLanguage(language);
+            table->offerLanguages(languagesToChoose(), language);
     if (m_startPage) {
         m_startPage->close();
         showStartPage();
@@ -221,7 +221,7 @@ TableWindow* FrontDesk::showTable(MatchFile file) {
     connect(table, &TableWindow::newMatchAsked, this, &FrontDesk::beginMatch);
     connect(table, &TableWindow::openMatchAsked, this, [this, table] { askForMatch(table); });
     connect(table, &TableWindow::languageChosen, this, &FrontDesk::changeLanguage);
-    table->showLanguage(chosenLanguage());
+    table->offerLanguages(languagesToChoose(), chosenLanguage());
     m_tables.insert(path, table);
     keepPlace(*table, u"table"_s);
     table->show();

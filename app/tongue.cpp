@@ -3,6 +3,7 @@
 #include "app/tongue.h"
 
 #include <QCoreApplication>
+#include <QFile>
 #include <QLibraryInfo>
 #include <QSettings>
 #include <QTranslator>
@@ -23,6 +24,14 @@ void replace(QTranslator& translator, const QLocale& locale, const QString& name
 }
 
 } // namespace
+
+std::vector<Language> languagesToChoose() {
+    std::vector<Language> languages{Language::AsSystem, Language::English};
+    for (const Language language : {Language::Spanish, Language::French})
+        if (QFile::exists(u":/i18n/setfolio_"_s + codeOf(language) + u".qm"_s))
+            languages.push_back(language);
+    return languages.size() > 2 ? languages : std::vector<Language>();
+}
 
 Language chosenLanguage() {
     return languageOf(QSettings().value(key).toString());

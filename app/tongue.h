@@ -6,7 +6,13 @@
 
 #include "ui/wording/languages.h"
 
+#include <vector>
+
 namespace setfolio {
+
+/// English, and those of the others whose catalogue is compiled in; the system's before them. English alone: there is
+/// nothing to choose, and the list is empty.
+[[nodiscard]] std::vector<Language> languagesToChoose();
 
 /// The user's choice; AsSystem where none has been made.
 [[nodiscard]] Language chosenLanguage();

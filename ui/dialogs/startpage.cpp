@@ -54,8 +54,8 @@ void StartPage::showGone(const QString& path) {
     found->second->setEnabled(false);
 }
 
-void StartPage::offerLanguages(Language chosen) {
-    for (const Language language : allLanguages) {
+void StartPage::offerLanguages(const std::vector<Language>& languages, Language chosen) {
+    for (const Language language : languages) {
         if (language == Language::AsSystem)
             continue;
         QPushButton* button = pieces::button(nameOf(language), u"language-"_s + setfolio::codeOf(language));

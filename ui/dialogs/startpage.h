@@ -39,7 +39,7 @@ public:
     /// Marks the recent match of that path as gone: it can be seen, but no longer chosen.
     void showGone(const QString& path);
     /// Buttons for the languages, with the present choice marked.
-    void offerLanguages(Language chosen);
+    void offerLanguages(const std::vector<Language>& languages, Language chosen);
 
 Q_SIGNALS:
     void newMatchWanted();

@@ -63,7 +63,8 @@ void TableActions::fill(QMenuBar& bar) {
         if (which != TableMenu::View)
             continue;
         addLooks(*menu);
-        addLanguages(*menu);
+        menu->addSeparator();
+        m_view = menu;
     }
 }
 
@@ -89,22 +90,25 @@ void TableActions::addLooks(QMenu& menu) {
     }
 }
 
-void TableActions::addLanguages(QMenu& menu) {
-    menu.addSeparator();
-    auto* group = new QActionGroup(this);
-    for (const Language language : allLanguages) {
-        QAction* action = menu.addAction(nameOf(language));
-        action->setObjectName(u"language%1"_s.arg(static_cast<int>(language)));
-        action->setCheckable(true);
-        group->addAction(action);
-        m_languages.emplace(language, action);
-        connect(action, &QAction::triggered, this, [this, language] { Q_EMIT languageChosen(language); });
-    }
+void TableActions::showLook(LookChoice look) {
+    m_looks.at(look)->setChecked(true);
 }
 
-void TableActions::showChoices(LookChoice look, Language language) {
-    m_looks.at(look)->setChecked(true);
-    m_languages.at(language)->setChecked(true);
+void TableActions::offerLanguages(const std::vector<Language>& languages, Language chosen) {
+    if (m_languages) { // one of them may just be telling that it was chosen
+        for (QAction* action : m_languages->actions())
+            m_view->removeAction(action);
+        m_languages->deleteLater();
+    }
+    m_languages = new QActionGroup(this);
+    for (const Language language : languages) {
+        auto* action = new QAction(nameOf(language), m_languages);
+        action->setObjectName(u"language%1"_s.arg(static_cast<int>(language)));
+        action->setCheckable(true);
+        action->setChecked(language == chosen);
+        m_view->addAction(action);
+        connect(action, &QAction::triggered, this, [this, language] { Q_EMIT languageChosen(language); });
+    }
 }
 
 } // namespace setfolio

@@ -13,6 +13,7 @@
 #include <map>
 
 class QAction;
+class QActionGroup;
 class QMenu;
 class QMenuBar;
 class QWidget;
@@ -29,8 +30,10 @@ public:
     ~TableActions() override;
 
     void fill(QMenuBar& bar);
-    /// Marks what is chosen now, without a signal.
-    void showChoices(LookChoice look, Language language);
+    /// Marks the look that is chosen now, without a signal.
+    void showLook(LookChoice look);
+    /// Puts these languages at the end of the View menu, in place of those offered before, with the chosen one marked.
+    void offerLanguages(const std::vector<Language>& languages, Language chosen);
     void setSituation(const Situation& situation);
     [[nodiscard]] QAction* action(TableCommand command) const { return m_actions.at(command); }
 
@@ -41,11 +44,11 @@ Q_SIGNALS:
 
 private:
     void addLooks(QMenu& menu);
-    void addLanguages(QMenu& menu);
 
     std::map<TableCommand, QAction*> m_actions;
     std::map<LookChoice, QAction*> m_looks;
-    std::map<Language, QAction*> m_languages;
+    QMenu* m_view = nullptr;
+    QActionGroup* m_languages = nullptr;
 };
 
 } // namespace setfolio

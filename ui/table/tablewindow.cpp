@@ -74,9 +74,10 @@ void TableWindow::setLook(LookChoice choice) {
     applyLook();
 }
 
-void TableWindow::showLanguage(Language language) {
-    m_language = language;
-    m_actions->showChoices(m_choice, m_language);
+void TableWindow::offerLanguages(std::vector<Language> languages, Language chosen) {
+    m_languages = std::move(languages);
+    m_language = chosen;
+    m_actions->offerLanguages(m_languages, m_language);
 }
 
 void TableWindow::perform(TableCommand command) {
@@ -162,7 +163,8 @@ void TableWindow::connectCommands() {
     connect(m_actions, &TableActions::commanded, this, &TableWindow::perform);
     connect(m_actions, &TableActions::lookChosen, this, &TableWindow::setLook);
     connect(m_actions, &TableActions::languageChosen, this, &TableWindow::languageChosen);
-    m_actions->showChoices(m_choice, m_language);
+    m_actions->showLook(m_choice);
+    m_actions->offerLanguages(m_languages, m_language);
     connect(m_deck, &Deck::commanded, this, &TableWindow::perform);
     connect(m_panel, &Panel::commanded, this, &TableWindow::perform);
     for (KeyButton* button : m_top->sights())

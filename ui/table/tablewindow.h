@@ -41,8 +41,8 @@ public:
 
     [[nodiscard]] const MatchFile& file() const { return m_recorder->file(); }
     void setLook(LookChoice choice);
-    /// Which language is marked as chosen.
-    void showLanguage(Language language);
+    /// The languages that the View menu offers, and which of them is marked as chosen; none are offered at first.
+    void offerLanguages(std::vector<Language> languages, Language chosen);
     /// Carries out a command as its key does, if it is enabled.
     void perform(TableCommand command);
     /// A band of somebody else's, between the notices and the sheet; it belongs to the window from now on.
@@ -100,6 +100,7 @@ private:
     QPalette m_system;
     LookChoice m_choice = LookChoice::AsSystem;
     Look m_look = Look::of(Theme::Light, 1);
+    std::vector<Language> m_languages;
     Language m_language = Language::AsSystem;
 };
 

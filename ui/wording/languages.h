@@ -12,8 +12,7 @@
 namespace setfolio {
 
 enum class Language : std::uint8_t { AsSystem, English, Spanish, French };
-inline constexpr std::array<Language, 4> allLanguages{Language::AsSystem, Language::English, Language::Spanish,
-                                                      Language::French};
+inline constexpr std::array allLanguages{Language::AsSystem, Language::English, Language::Spanish, Language::French};
 
 /// In the language itself, so that it is found by whoever reads only that: "Español".
 [[nodiscard]] QString nameOf(Language language);

@@ -102,6 +102,12 @@ Read readPrint(const Sorted& sorted) {
     if (!forms.contains(form))
         return wrong(Code::UnknownPdfForm, form);
     print.form = forms.value(form);
+    for (const QString& name : sorted.options.value(u"--sheets"_s).split(u',', Qt::SkipEmptyParts)) {
+        const auto kind = sheetKindNamed(name);
+        if (!kind)
+            return wrong(Code::UnknownSheet, name);
+        print.sheets.insert(*kind);
+    }
     return print;
 }
 
@@ -142,11 +148,12 @@ struct Reader {
 };
 
 const Reader& readerOf(const QStringList& words) {
-    static const std::array<Reader, 5> readers{{{u"print"_s, {u"--to"_s, u"--paper"_s, u"--as"_s}, readPrint},
-                                                {u"check"_s, {u"--seal"_s}, readCheck},
-                                                {u"enter"_s, {u"--to"_s}, readEnter},
-                                                {u"export"_s, {u"--as"_s, u"--to"_s}, readExport},
-                                                {{}, {}, readWindow}}};
+    static const std::array<Reader, 5> readers{
+        {{u"print"_s, {u"--to"_s, u"--paper"_s, u"--as"_s, u"--sheets"_s}, readPrint},
+         {u"check"_s, {u"--seal"_s}, readCheck},
+         {u"enter"_s, {u"--to"_s}, readEnter},
+         {u"export"_s, {u"--as"_s, u"--to"_s}, readExport},
+         {{}, {}, readWindow}}};
     return *std::find_if(readers.begin(), readers.end() - 1,
                          [&](const Reader& reader) { return reader.command == words.value(0); });
 }

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "ui/sheet/pdf.h"
+#include "ui/sheet/sheets.h"
 #include "ui/wording/commandwords.h"
 
 #include <QStringList>
@@ -25,6 +26,7 @@ struct PrintSheets {
     QString to;
     std::optional<PaperSize> paper; ///< none: the usual one of the locale
     PdfForm form = PdfForm::Archive;
+    std::set<SheetKind> sheets{}; ///< empty: those that are usual
     bool operator==(const PrintSheets&) const = default;
 };
 struct CheckFiles {

@@ -7,6 +7,7 @@
 #include "core/ledger/wholefile.h"
 #include "core/record/writeup.h"
 #include "ui/print/sheetpages.h"
+#include "ui/sheet/sheets.h"
 #include "ui/wording/errorwords.h"
 #include "ui/wording/openwords.h"
 
@@ -31,22 +32,24 @@ void addWords(QString& list, const QString& words) {
 
 /// Adds the sheets of a match; of one in which no set has begun, the empty sheet of the first. The PDF is dated by the
 /// newest entry, not by the clock: the same match files give the same PDF.
-void addSheets(Sheets& sheets, const std::vector<Recorded>& entries, const SheetOptions& options) {
+void addSheets(Sheets& sheets, const std::vector<Recorded>& entries, const std::set<SheetKind>& kinds,
+               const SheetOptions& options) {
     const MatchRecord record = writeUp(entries);
-    std::ranges::move(matchPages(record, options), std::back_inserter(sheets.pages));
+    const SheetChoice choice{kinds.empty() ? usualSheets(record) : kinds, {}};
+    std::ranges::move(composeSheets({record, entries}, choice, options), std::back_inserter(sheets.pages));
     addWords(sheets.info.title, matchTitle(fold(entries)));
     addWords(sheets.info.author, record.heading.opened.competition);
     if (!sheets.info.created.isValid() || entries.back().time > sheets.info.created)
         sheets.info.created = entries.back().time;
 }
 
-tl::expected<Sheets, ExitCode> sheetsOf(const QStringList& files, const SheetOptions& options) {
+tl::expected<Sheets, ExitCode> sheetsOf(const PrintSheets& command, const SheetOptions& options) {
     Sheets sheets;
     ExitCode code = ExitCode::Done;
-    for (const QString& path : files) {
+    for (const QString& path : command.files) {
         const auto entries = readMatch(path);
         if (entries)
-            addSheets(sheets, *entries, options);
+            addSheets(sheets, *entries, command.sheets, options);
         else
             code = worse(code, entries.error());
     }
@@ -80,7 +83,7 @@ ExitCode run(const PrintSheets& command) {
     const QLocale locale;
     const SheetOptions options{
         .fonts = *fonts, .paper = command.paper.value_or(usualPaper(locale)), .locale = locale, .former = std::nullopt};
-    auto sheets = sheetsOf(command.files, options);
+    auto sheets = sheetsOf(command, options);
     if (!sheets)
         return sheets.error();
     sheets->info.form = command.form;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/sheet/sheets.h"
 
+#include "core/record/localtime.h"
 #include "core/record/tracking.h"
 #include "core/report/report.h"
 #include "ui/sheet/coachpages.h"
@@ -27,8 +28,9 @@ public:
           m_choice(choice),
           m_options(options),
           m_tracked(trackSets(match.entries)) {
+        m_options.utcOffset = secondsFromUtc(match.entries);
         if (!match.entries.empty())
-            m_options.standsAt = match.entries.back().time.toUTC().addSecs(options.utcOffset).time();
+            m_options.standsAt = match.entries.back().time.toUTC().addSecs(m_options.utcOffset).time();
     }
 
     std::vector<Page> compose() {
@@ -138,8 +140,6 @@ std::set<SheetKind> usualSheets(const MatchRecord& record) {
     std::set<SheetKind> kinds{SheetKind::Set};
     if (isDecided(record.heading))
         kinds.insert(SheetKind::Match);
-    if (std::ranges::any_of(record.sets, [](const SetRecord& set) { return set.live.has_value(); }))
-        kinds.insert(SheetKind::HandOver);
     return kinds;
 }
 

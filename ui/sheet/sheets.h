@@ -37,8 +37,7 @@ struct PrintedMatch {
     std::span<const Recorded> entries;
 };
 
-/// What is printed when nobody chooses: the sheets of the sets, with the page of the match once the match is decided
-/// and with the hand-over while a set is in play.
+/// What is printed when nobody chooses: the sheets of the sets, and the page of the match once the match is decided.
 [[nodiscard]] std::set<SheetKind> usualSheets(const MatchRecord& record);
 
 struct SheetChoice {

@@ -27,8 +27,9 @@ const char* nameOf(ItemRole role) {
         "libero-mark",   "libero-number", "time-out",     "time-out-dash",  "counter",       "counter-cross",
         "score",         "running",       "running-mark", "running-slash",  "running-opp",   "running-penalty",
         "running-cross", "close-off",     "card",         "card-letter",    "remark-number", "remark-text",
-        "official",      "signature",     "legend-mark",  "legend-content", "legend-strike", "legend-text"};
-    static_assert(names.size() == static_cast<std::size_t>(ItemRole::LegendText) + 1);
+        "official",      "signature",     "legend-mark",  "legend-content", "legend-strike", "legend-text",
+        "court",         "cut-line",      "score-line",   "score-event"};
+    static_assert(names.size() == static_cast<std::size_t>(ItemRole::ScoreEvent) + 1);
     return names.at(static_cast<std::size_t>(role));
 }
 

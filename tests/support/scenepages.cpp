@@ -18,12 +18,8 @@ namespace {
 
 bool print(const QDir& folder, const QString& name) {
     const SheetScene scene = sheetScene(name);
-    const SheetOptions options{.fonts = SheetFonts::load().value(),
-                               .paper = scene.a4 ? PaperSize::A4 : PaperSize::Letter,
-                               .screen = scene.screen,
-                               .locale = QLocale(QStringLiteral("en_GB")),
-                               .former = {}};
-    const auto pdf = pdfOf(composeSet(scene.heading, scene.set, options), {name, {}, QDateTime::currentDateTimeUtc()});
+    const auto pdf =
+        pdfOf(composeScene(scene, SheetFonts::load().value()), {name, {}, QDateTime::currentDateTimeUtc()});
     QFile file(folder.filePath(name + QLatin1String(".pdf")));
     return pdf && file.open(QIODevice::WriteOnly) && file.write(*pdf) == pdf->size() && file.flush();
 }

@@ -3,6 +3,7 @@
 #include "tests/support/sheetscenes.h"
 
 #include "core/ledger/entryjson.h"
+#include "core/ledger/ledger.h"
 
 #include <QDir>
 #include <QFile>
@@ -82,6 +83,8 @@ struct Script {
     bool lineUps = true;
     bool screen = false;
     bool a4 = false;
+    bool demo = false;
+    std::set<SheetKind> sheets;
     std::vector<std::function<void(MatchBuilder&)>> course;
 };
 
@@ -116,6 +119,20 @@ Official officialFrom(const QString& words) {
                                                {u"timer"_s, Role::Timer},
                                                {u"line-judge"_s, Role::LineJudge}};
     return {roles.at(words.section(u' ', 0, 0)), words.section(u' ', 1)};
+}
+
+std::set<SheetKind> kindsFrom(const QString& words) {
+    std::set<SheetKind> kinds;
+    for (const QString& name : words.split(u','))
+        kinds.insert(sheetKindNamed(name).value());
+    return kinds;
+}
+
+std::vector<Recorded> demoEntries() {
+    const auto content = readLedgerFile(QStringLiteral(SETFOLIO_SOURCE_DIR "/resources/demo/herons-larks.setfolio"));
+    if (!content || content->damage)
+        qFatal("sheetScene: the demo match cannot be read");
+    return content->entries;
 }
 
 void changeRulebook(Rulebook& rulebook, const QString& words) {
@@ -166,6 +183,8 @@ std::map<QString, Reader> courseReaders() {
         {u"no-line-ups"_s, [](Script& s, const QString&) { s.lineUps = false; }},
         {u"screen"_s, [](Script& s, const QString&) { s.screen = true; }},
         {u"a4"_s, [](Script& s, const QString&) { s.a4 = true; }},
+        {u"demo"_s, [](Script& s, const QString&) { s.demo = true; }},
+        {u"sheets"_s, [](Script& s, const QString& words) { s.sheets = kindsFrom(words); }},
         {u"play"_s, then([](MatchBuilder& match, const QString& words) { playWords(match, words); })},
         {u"remark"_s, then([](MatchBuilder& match, const QString& words) { match.add(Remark{words}); })},
         {u"entry"_s, then([](MatchBuilder& match, const QString& words) { match.add(entryOf(words)); })},
@@ -214,18 +233,7 @@ void playFirstSet(MatchBuilder& match) {
     match.add(SetEnded{QTime(18, 38)});
 }
 
-} // namespace
-
-QString goldenFolder() {
-    return QStringLiteral(SETFOLIO_SOURCE_DIR "/tests/golden");
-}
-
-QStringList sheetSceneNames() {
-    return QDir(goldenFolder()).entryList(QDir::Dirs | QDir::NoDotAndDotDot, QDir::Name);
-}
-
-SheetScene sheetScene(const QString& name) {
-    const Script script = read(name);
+std::vector<Recorded> played(const Script& script) {
     MatchBuilder match;
     match.add(script.opened).add(script.officials);
     if (script.set == 2) {
@@ -240,11 +248,40 @@ SheetScene sheetScene(const QString& name) {
     }
     for (const auto& step : script.course)
         step(match);
-    const MatchRecord record = match.record();
+    return match.entries();
+}
+
+} // namespace
+
+QString goldenFolder() {
+    return QStringLiteral(SETFOLIO_SOURCE_DIR "/tests/golden");
+}
+
+QStringList sheetSceneNames() {
+    return QDir(goldenFolder()).entryList(QDir::Dirs | QDir::NoDotAndDotDot, QDir::Name);
+}
+
+SheetScene sheetScene(const QString& name) {
+    const Script script = read(name);
+    const std::vector<Recorded> entries = script.demo ? demoEntries() : played(script);
+    const MatchRecord record = writeUp(entries);
     const auto begun = [](const SetRecord& set) { return set.started; };
     const auto newest = std::find_if(record.sets.rbegin(), record.sets.rend(), begun); // one to be played again waits
-    return {name, record.heading, newest == record.sets.rend() ? record.sets.back() : *newest, script.screen,
-            script.a4};
+    const SetRecord set = newest != record.sets.rend() ? *newest
+                          : record.sets.empty()        ? SetRecord()
+                                                       : record.sets.back();
+    return {name, record.heading, set, script.screen, script.a4, script.sheets, record, entries};
+}
+
+std::vector<Page> composeScene(const SheetScene& scene, const SheetFonts& fonts, std::optional<PaperSize> paper) {
+    const SheetOptions options{.fonts = fonts,
+                               .paper = paper.value_or(scene.a4 ? PaperSize::A4 : PaperSize::Letter),
+                               .screen = scene.screen,
+                               .locale = QLocale(QStringLiteral("en_GB")),
+                               .former = {}};
+    if (scene.sheets.empty())
+        return composeSet(scene.heading, scene.set, options);
+    return composeSheets({scene.record, scene.entries}, {scene.sheets, {}}, options);
 }
 
 void playWords(MatchBuilder& match, QStringView words) {

@@ -7,6 +7,7 @@
 
 #include "core/record/record.h"
 #include "tests/support/matchbuilder.h"
+#include "ui/sheet/sheets.h"
 
 #include <QStringList>
 #include <QStringView>
@@ -19,6 +20,9 @@ struct SheetScene {
     SetRecord set;
     bool screen = false; ///< composed as the table window shows it
     bool a4 = false;
+    std::set<SheetKind> sheets; ///< other sheets of the match instead of the set's own; none
+    MatchRecord record;         ///< of the whole match
+    std::vector<Recorded> entries;
 };
 
 [[nodiscard]] QString goldenFolder();
@@ -33,8 +37,13 @@ struct SheetScene {
 /// - "set 1": the set on the sheet, 1 or 2 (2, with set 1 played); "serves-first visitors"; "no-line-ups";
 /// - "entry {...}": any entry, as FORMAT.md has it; "put-in 3 {...}", "instead 3 {...}": put in before the third entry
 ///   from the end, or in its place; "wrong-server home 15 3": the ruling on 15, with three points taken back;
+/// - "sheets match,libero": other sheets than the set's; "demo": the demo match, whatever else the file says;
 /// - "play ..." (see playWords), "remark ...", "end 19:13", in the order of play; "screen"; "a4".
 [[nodiscard]] SheetScene sheetScene(const QString& name);
+
+/// The pages of a scene, as its file chooses them; on the paper it names unless another is given.
+[[nodiscard]] std::vector<Page> composeScene(const SheetScene& scene, const SheetFonts& fonts,
+                                             std::optional<PaperSize> paper = std::nullopt);
 
 /// Plays on from a list of words: h and v for the team that wins the rally, r replay, e re-serve, n no serve, s serve
 /// contacted; H10/7 and V10/7 substitutions of 10 for 7; th, tv time-outs; lh, lv the libero begins to serve; ph, pv

@@ -8,8 +8,6 @@ namespace setfolio::sheet {
 
 namespace {
 
-constexpr int leastRounds = 3;
-
 /// A cell before it is measured.
 struct Written {
     Slot slot;
@@ -111,7 +109,7 @@ private:
         return written.live && !live->contacted ? TermEnd::Ghost : TermEnd::None;
     }
     void makeColumns() {
-        int rounds = leastRounds;
+        int rounds = m_scene.options.leastColumns;
         for (const Cell& cell : m_cells.cells)
             rounds = std::max(rounds, cell.round);
         for (int round = 1; round <= rounds; ++round) {

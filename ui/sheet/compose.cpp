@@ -3,6 +3,7 @@
 #include "ui/sheet/compose.h"
 
 #include "ui/sheet/cells.h"
+#include "ui/sheet/frame.h"
 #include "ui/sheet/remarks.h"
 #include "ui/sheet/sanctions.h"
 
@@ -69,14 +70,9 @@ private:
         drawResult(draft, m_scene);
         return pageOf(draft, number);
     }
-    /// The live area, on its paper.
     [[nodiscard]] Page pageOf(Draft& draft, PageNumber number) const {
-        const QSizeF size = sizeOf(m_scene.options.paper);
-        const QSizeF margins = (size - liveArea) / 2;
-        Page page{m_scene.options.paper, size.width(), size.height(), {margins.width(), margins.height()},
-                  number.number,         number.of,    draft.take(),  m_flow};
-        for (Item& item : page.items)
-            translate(item, page.live);
+        Page page = framed(draft, m_scene.options.paper, number);
+        page.flow = m_flow;
         return page;
     }
 

@@ -21,6 +21,11 @@ struct SheetOptions {
     QLocale locale = QLocale::c(); ///< for the date and the times of day
     /// On the screen, the flow of the page as it was shown last: then columns and sizes change only when they must.
     std::optional<Flow> former;
+    /// When a set in play was printed, local time of day: its sheet says that this is how it stands. Invalid: it does
+    /// not say so.
+    QTime standsAt = {};
+    int leastColumns = 3; ///< rounds that there is a column for, written or not
+    int utcOffset = 0;    ///< seconds from UTC to the local time of the match, for times of entries
 };
 
 /// At least one page. What does not fit on one goes on to the next under the same header; nothing is written smaller

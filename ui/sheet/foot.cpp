@@ -20,15 +20,14 @@ void drawOutcome(Draft& draft, double top, const QString& head, const QString& n
     draft.ruleAcross(foot.as(ItemRole::Rule), resultLeft, mainRight, top + 4.9, 0.15, paleRule);
 }
 
-/// Whole minutes from the start to the end, over midnight if need be; none while either is unknown.
+} // namespace
+
 std::optional<int> minutesOf(const SetRecord& set) {
     if (!set.startedAt.isValid() || !set.endedAt.isValid())
         return std::nullopt;
     constexpr int day = 24 * 60 * 60;
     return (set.startedAt.secsTo(set.endedAt) + day) % day / 60;
 }
-
-} // namespace
 
 void drawFootTitle(Draft& draft, double left, double right, const QString& title) {
     draft.ruleAcross(foot.as(ItemRole::Rule), left, right, footTop, 0.5, soot);

@@ -1,15 +1,13 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
-#include "ui/sheet/scene.h"
+#include "ui/sheet/masthead.h"
+#include "ui/wording/pagewords.h"
 
 namespace setfolio::sheet {
 
 namespace {
 
-constexpr double textLeft = 19.5;
 constexpr double labelBaseline = 9.7;
-constexpr double valueBaseline = 14.3;
-constexpr TextStyle valueStyle{9, FontWeight::Medium};
 constexpr Tag header{Zone::Header, ItemRole::Label, {}, {}};
 
 void drawPips(Draft& draft, int number, int bestOf) {
@@ -24,48 +22,27 @@ void drawPips(Draft& draft, int number, int bestOf) {
 }
 
 void drawSetPlate(Draft& draft, int number, int bestOf) {
-    draft.rect(header.as(ItemRole::Plate), {0, 0, 16, 16}, soot);
-    const Tag tag = header.as(ItemRole::PlateText);
-    draft.text(tag, {8, 4.2}, words(SheetLabel::Set), {6.5, FontWeight::SemiBold, white, TextAlign::Centre, 0.08});
-    draft.text(tag, {8, 12.2}, QString::number(number), {21, FontWeight::Bold, white, TextAlign::Centre});
+    drawHeadPlate(draft, header, words(SheetLabel::Set), number > 0 ? QString::number(number) : QString());
     drawPips(draft, number, bestOf);
 }
 
-void drawTitles(Draft& draft, const Scene& scene, PageNumber page) {
-    QString right = matchWords(scene.heading.opened);
-    if (page.of > 1)
-        right += (right.isEmpty() ? QString() : QStringLiteral(" · ")) + pageWords(page.number, page.of);
-    const double used = draft.fitted(header.as(ItemRole::Value), {mainRight, 4.7}, right, valueStyle.fromRight(), 80);
-    const double room = std::min(130.0, mainRight - textLeft - used - 4) + std::max(0.0, 80 - used - 4);
-    draft.fitted(header.as(ItemRole::Title), {textLeft, 4.7}, scene.heading.opened.competition,
-                 {12.5, FontWeight::Bold}, std::min(room, mainRight - textLeft - used - 4));
-    draft.ruleAcross(header.as(ItemRole::Rule), textLeft, mainRight, 6.7, 0.35, soot);
+/// That a set in play has been printed, and when.
+QString standsOf(const Scene& scene) {
+    const PerTeam<int>& score = scene.set.score;
+    const QString time = timeWords(scene.options.standsAt, scene.options.locale);
+    return time.isEmpty() ? QString() : asItStands(time, scoreWords(score.home, score.visitors));
 }
 
-void drawFields(Draft& draft, const Scene& scene) {
-    struct Field {
-        SheetLabel label;
-        QString value;
-        double width;
-    };
-    const MatchOpened& opened = scene.heading.opened;
+std::vector<Field> fieldsOf(const Scene& scene) {
     const SetRecord& set = scene.set;
     const QLocale& locale = scene.options.locale;
     const QString first = set.servesFirst ? scene.name(*set.servesFirst).code : QString();
-    const std::array<Field, 7> fields{{{SheetLabel::Venue, opened.venue, 54},
-                                       {SheetLabel::Date, dateWords(opened.date, locale), 32},
-                                       {SheetLabel::Scheduled, timeWords(opened.scheduled, locale), 17},
-                                       {SheetLabel::Started, timeWords(set.startedAt, locale), 17},
-                                       {SheetLabel::Finished, timeWords(set.endedAt, locale), 17},
-                                       {SheetLabel::Format, formatWords(opened.bestOf), 19},
-                                       {SheetLabel::FirstServe, first, 17}}};
-    double x = textLeft;
-    for (const Field& field : fields) {
-        draft.fitted(header, {x, labelBaseline}, words(field.label), labelStyle, field.width - 1);
-        draft.fitted(header.as(ItemRole::Value), {x, valueBaseline}, field.value, valueStyle, field.width - 2);
-        x += field.width;
-    }
-    draft.ruleAcross(header.as(ItemRole::Rule), textLeft, 189.5, 16.4, 0.15, paleRule);
+    std::vector<Field> fields = placeFields(scene.heading.opened, locale);
+    fields.push_back({words(SheetLabel::Started), timeWords(set.startedAt, locale), 17});
+    fields.push_back({words(SheetLabel::Finished), timeWords(set.endedAt, locale), 17});
+    fields.push_back({words(SheetLabel::Format), formatWords(scene.heading.opened.bestOf), 19});
+    fields.push_back({words(SheetLabel::FirstServe), first, 17});
+    return fields;
 }
 
 /// The court as the scorer sees it: which team is on which side of the net.
@@ -111,8 +88,8 @@ void drawPlate(Draft& draft, const Tag& tag, const QRectF& box, const TeamName& 
 
 void drawHeader(Draft& draft, const Scene& scene, PageNumber page) {
     drawSetPlate(draft, scene.set.number, scene.heading.opened.bestOf);
-    drawTitles(draft, scene, page);
-    drawFields(draft, scene);
+    drawTitles(draft, header, scene.heading.opened, page, mainRight, standsOf(scene));
+    drawFields(draft, header, fieldsOf(scene), 189.5);
     drawCourt(draft, scene);
 }
 

@@ -20,7 +20,20 @@
 namespace setfolio {
 
 /// The parts of the page.
-enum class Zone : std::uint8_t { Header, LadderHead, Ladder, BlockHome, BlockVisitors, Remarks, Foot, Legend };
+enum class Zone : std::uint8_t {
+    Header,
+    LadderHead,
+    Ladder,
+    BlockHome,
+    BlockVisitors,
+    Remarks,
+    Foot,
+    Legend,
+    // of the sheets that are not a set's
+    Masthead,
+    Body,
+    Whole, ///< the live area
+};
 
 /// What an item is to the reader.
 enum class ItemRole : std::uint8_t {
@@ -77,6 +90,11 @@ enum class ItemRole : std::uint8_t {
     LegendContent,
     LegendStrike,
     LegendText,
+    // on the other sheets
+    Court,      ///< lines of a court picture, which numbers stand between
+    CutLine,    ///< where a page is cut into slips
+    ScoreLine,  ///< how the score went
+    ScoreEvent, ///< the place of a substitution or time-out beside it
 };
 
 enum class TextAlign : std::uint8_t { Left, Centre, Right };

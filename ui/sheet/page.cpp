@@ -26,6 +26,12 @@ QRectF areaOf(Zone zone) {
         return {0, footTop, mainRight, footBottom - footTop};
     case Zone::Legend:
         return {0, legendTop, mainRight, liveBottom - legendTop};
+    case Zone::Masthead:
+        return {0, 0, ladderRight, headerBottom};
+    case Zone::Body:
+        return {0, blockTop, ladderRight, liveBottom - blockTop};
+    case Zone::Whole:
+        return {QPointF(), liveArea};
     }
     Q_UNREACHABLE();
 }

@@ -56,6 +56,8 @@ void drawLadder(Draft& draft, const Scene& scene, Rungs rungs);
 
 void drawOfficials(Draft& draft, const Scene& scene);
 void drawResult(Draft& draft, const Scene& scene);
+/// Whole minutes from the start to the end, over midnight if need be; none while either is unknown.
+[[nodiscard]] std::optional<int> minutesOf(const SetRecord& set);
 /// The rule and title over a part of the foot.
 void drawFootTitle(Draft& draft, double left, double right, const QString& title);
 void drawLegend(Draft& draft, const Scene& scene);

@@ -28,6 +28,10 @@ QString markNumbers(const MarkContent& content) {
     return mark ? QStringLiteral("%1/%2").arg(mark->in.value).arg(mark->out.value) : QString();
 }
 
+QString liberoLetter() {
+    return QStringLiteral("L");
+}
+
 QString captainLetter() {
     return QStringLiteral("C");
 }

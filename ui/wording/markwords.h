@@ -18,5 +18,7 @@ namespace setfolio {
 [[nodiscard]] QString markNumbers(const MarkContent& content);
 /// The captain's letter.
 [[nodiscard]] QString captainLetter();
+/// The libero's letter.
+[[nodiscard]] QString liberoLetter();
 
 } // namespace setfolio

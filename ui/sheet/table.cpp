@@ -1,0 +1,172 @@
+// SPDX-FileCopyrightText: The Setfolio authors
+// SPDX-License-Identifier: MIT
+#include "ui/sheet/table.h"
+
+#include "ui/sheet/term.h"
+#include "ui/wording/pagewords.h"
+#include "ui/wording/sheetwords.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace setfolio::sheet {
+
+namespace {
+
+constexpr double cellGap = 1.2; ///< after the words of a column
+constexpr double titleHeight = 4.6;
+constexpr double headsHeight = 3.4;
+
+/// From line to line within a row.
+double lineStep(double points) {
+    return 1.26 * millimetres(points);
+}
+
+} // namespace
+
+TablePen::TablePen(const Draft& measure, Table table) : m_table(std::move(table)) {
+    for (const TableRow& row : m_table.rows) {
+        std::vector<QStringList> cells;
+        for (std::size_t i = 0; i < m_table.columns.size(); ++i) {
+            const QString words = i < row.cells.size() ? row.cells[i] : QString();
+            const TableColumn& column = m_table.columns[i];
+            cells.push_back(column.wraps ? wrapped(measure, words, styleOf(row), column.width - cellGap)
+                                         : QStringList{words});
+        }
+        m_lines.push_back(std::move(cells));
+    }
+}
+
+TextStyle TablePen::styleOf(const TableRow& row) const {
+    return {m_table.points, row.strong ? FontWeight::Bold : FontWeight::Medium};
+}
+
+bool TablePen::hasHeads() const {
+    return std::ranges::any_of(m_table.columns, [](const TableColumn& column) { return !column.head.isEmpty(); });
+}
+
+double TablePen::headHeight() const {
+    return (m_table.title.isEmpty() ? 0.6 : titleHeight) + (hasHeads() ? headsHeight : 0);
+}
+
+std::size_t TablePen::linesOf(std::size_t row) const {
+    qsizetype most = 1;
+    for (const QStringList& cell : m_lines[row])
+        most = std::max(most, cell.size());
+    return static_cast<std::size_t>(most);
+}
+
+double TablePen::heightOf(std::size_t lines) const {
+    return m_table.pitch + static_cast<double>(lines - 1) * lineStep(m_table.points);
+}
+
+double TablePen::heightLeft() const {
+    double height = headHeight();
+    for (std::size_t row = m_place.row; row < m_table.rows.size(); ++row)
+        height += heightOf(linesOf(row) - (row == m_place.row ? m_place.line : 0));
+    const std::size_t blank =
+        m_begun || m_table.leastRows < m_table.rows.size() ? 0 : m_table.leastRows - m_table.rows.size();
+    return height + static_cast<double>(blank) * m_table.pitch;
+}
+
+void TablePen::drawHead(Draft& draft, Zone zone, const QRectF& area) const {
+    const Tag tag{zone, ItemRole::Label, {}, {}};
+    draft.ruleAcross(tag.as(ItemRole::Rule), area.left(), area.right(), area.top(), 0.5, soot);
+    double y = area.top();
+    if (!m_table.title.isEmpty()) {
+        const QString title = m_begun ? continuedTitle(m_table.title) : m_table.title;
+        draft.fitted(tag.as(ItemRole::Title), {area.left(), y + 3.4}, title, {7.2, FontWeight::Bold}, area.width());
+        y += titleHeight - 0.6;
+    }
+    double x = area.left();
+    for (const TableColumn& column : m_table.columns) {
+        const double room = column.width - cellGap;
+        const double at = column.align == TextAlign::Left    ? x
+                          : column.align == TextAlign::Right ? x + room
+                                                             : x + room / 2;
+        if (!column.head.isEmpty())
+            draft.fitted(tag, {at, y + 2.9}, column.head, {6, FontWeight::Medium, label, column.align}, room);
+        x += column.width;
+    }
+    const double bottom = area.top() + headHeight();
+    if (hasHeads())
+        draft.ruleAcross(tag.as(ItemRole::Rule), area.left(), area.right(), bottom, 0.15, paleRule);
+}
+
+void TablePen::strike(Draft& draft, const Tag& tag, double left, double right, double centre) const {
+    drawStrike(draft, tag.as(ItemRole::MarkStrike), left - 0.4, right + 0.4, centre, 0.3, 0.25, soot);
+}
+
+void TablePen::drawRow(Draft& draft, const Tag& tag, double left, double top, std::size_t lines) const {
+    const TableRow& row = m_table.rows[m_place.row];
+    for (std::size_t line = 0; line < lines; ++line) {
+        const double baseline =
+            top + m_table.pitch / 2 + halfCap(m_table.points) + lineStep(m_table.points) * double(line);
+        double x = left, first = -1, last = left;
+        for (std::size_t i = 0; i < m_table.columns.size(); ++i) {
+            const TableColumn& column = m_table.columns[i];
+            const QString words = m_lines[m_place.row][i].value(qsizetype(m_place.line + line));
+            const double room = column.width - cellGap;
+            const double at = column.align == TextAlign::Left    ? x
+                              : column.align == TextAlign::Right ? x + room
+                                                                 : x + room / 2;
+            TextStyle style = styleOf(row);
+            style.align = column.align;
+            if (!words.isEmpty()) {
+                const double used = draft.fitted(tag, {at, baseline}, words, style, room);
+                const double from = column.align == TextAlign::Left    ? at
+                                    : column.align == TextAlign::Right ? at - used
+                                                                       : at - used / 2;
+                first = first < 0 ? from : first;
+                last = from + used;
+            }
+            x += column.width;
+        }
+        if (row.struck && first >= 0)
+            strike(draft, tag, first, last, baseline - halfCap(m_table.points));
+    }
+}
+
+double TablePen::draw(Draft& draft, Zone zone, const QRectF& area, bool splits) {
+    drawHead(draft, zone, area);
+    m_begun = true;
+    const double width = std::accumulate(m_table.columns.begin(), m_table.columns.end(), 0.0,
+                                         [](double sum, const TableColumn& column) { return sum + column.width; });
+    const Tag rules{zone, ItemRole::Rule, {}, {}};
+    constexpr double rounding = 1e-6;
+    const double top = area.top() + headHeight();
+    double y = top;
+    while (!isDone()) {
+        const TableRow& row = m_table.rows[m_place.row];
+        std::size_t lines = linesOf(m_place.row) - m_place.line;
+        const bool whole = y + heightOf(lines) <= area.bottom() + rounding;
+        if (!whole) {
+            const bool tooHigh = splits && heightOf(lines) > area.height() - headHeight();
+            if (!tooHigh || y + heightOf(1) > area.bottom() + rounding)
+                break;
+            while (y + heightOf(lines) > area.bottom() + rounding)
+                --lines;
+        }
+        drawRow(draft, {zone, ItemRole::Value, row.team, row.entry}, area.left(), y, lines);
+        y += heightOf(lines);
+        draft.ruleAcross(rules, area.left(), area.left() + width, y, 0.15, paleRule);
+        m_place = whole ? TablePlace{m_place.row + 1, 0} : TablePlace{m_place.row, m_place.line + lines};
+    }
+    for (std::size_t blank = m_table.rows.size();
+         blank < m_table.leastRows && y + m_table.pitch <= area.bottom() + rounding; ++blank) {
+        y += m_table.pitch;
+        draft.ruleAcross(rules, area.left(), area.left() + width, y, 0.15, paleRule);
+    }
+    return y;
+}
+
+void TablePen::drawFixed(Draft& draft, Zone zone, const QRectF& area, int continuedOn) {
+    const bool all = heightLeft() <= area.height() + 1e-6 || m_table.rows.size() <= m_place.row;
+    const double bottom = all ? area.bottom() : area.bottom() - m_table.pitch;
+    draw(draft, zone, {area.topLeft(), QPointF(area.right(), bottom)}, false);
+    if (!isDone())
+        draft.text({zone, ItemRole::Label, {}, {}}, {area.right(), area.bottom() - 1.4}, continuedWords(continuedOn),
+                   TextStyle{7.2, FontWeight::Medium, label, TextAlign::Right});
+}
+
+} // namespace setfolio::sheet

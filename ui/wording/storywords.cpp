@@ -104,15 +104,6 @@ public:
     QString operator()(const Remark& remark) const {
         return fill(Practice::tr("The second referee asks for a remark: \u201c%1\u201d"), {remark.text});
     }
-    QString operator()(const IllegalPlayer& ruling) const {
-        return fill(Practice::tr("The referees find that number %1 of %2 should not be on court."),
-                    {number(ruling.number), code(ruling.team)});
-    }
-    QString operator()(const LateReplacement& late) const {
-        return with(
-            Practice::tr("The libero of %1 was late, after the whistle: the second referee lets it pass, once."),
-            late.team);
-    }
     QString operator()(const Signed&) const { return {}; }
     QString operator()(const LeftUnsigned&) const { return {}; }
     QString operator()(const Sealed&) const { return {}; }

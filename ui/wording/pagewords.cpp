@@ -7,6 +7,9 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+#include <array>
+
 namespace setfolio {
 
 namespace {
@@ -23,78 +26,87 @@ QString number(EntryNumber entry) {
     return QString::number(entry.value);
 }
 
-} // namespace
+/// A label and its words, to be translated.
+struct LabelWords {
+    PageLabel label;
+    const char* words;
+};
 
 // clang-format off
-QString words(PageLabel label) {
-    using enum PageLabel;
-    switch (label) {
-    case LiberoSheet:       return Sheet::tr("Libero tracking sheet");
-    case MatchPage:         return Sheet::tr("Match");
-    case EntryPage:         return Sheet::tr("List of entries");
-    case LineUpSlip:        return Sheet::tr("Line-up slip");
-    case HandOver:          return Sheet::tr("Hand-over");
-    case CoachPage:         return Sheet::tr("Coach’s page");
-    case Match:             return Sheet::tr("MATCH");
-    case Rulebook:          return Sheet::tr("Rulebook");
-    case Coach:             return Sheet::tr("Coach");
-    case Captain:           return Sheet::tr("Captain");
-    case Liberos:           return Sheet::tr("Liberos");
-    case Number:            return Sheet::tr("No.");
-    case Player:            return Sheet::tr("Player");
-    case ResultBySet:       return Sheet::tr("Result by set");
-    case Total:             return Sheet::tr("Total");
-    case Role:              return Sheet::tr("Role");
-    case Name:              return Sheet::tr("Name");
-    case What:              return Sheet::tr("What");
-    case Reason:            return Sheet::tr("Reason");
-    case RemarksOfSets:     return Sheet::tr("Remarks and corrections by set");
-    case SignaturesAndSeal: return Sheet::tr("Signatures and seal of the match");
-    case Seal:              return Sheet::tr("Seal of this record");
-    case Serves:            return Sheet::tr("Serves");
-    case Replacements:      return Sheet::tr("each number with the score, own–opponents");
-    case LiberoNotKept:     return Sheet::tr("no replacements were recorded: to be filled in by pen");
-    case LiberoHowTitle:    return Sheet::tr("How it is written");
-    case LiberoHow:         return Sheet::tr("libero, in the place of the number before her");
-    case LiberoHowOut:      return Sheet::tr("player who comes back or in; those who left are struck");
-    case LiberoHowScore:    return Sheet::tr("score at that moment, own–opponents");
-    case LiberoServesHere:  return Sheet::tr("the one slot the libero has served in");
-    case Time:              return Sheet::tr("Time");
-    case Rally:             return Sheet::tr("Rally");
-    case EntryHead:             return Sheet::tr("Entry");
-    case SeenOnCourt:       return Sheet::tr("As you see them on court");
-    case Net:               return Sheet::tr("net");
-    case CoachSignature:    return Sheet::tr("Coach’s signature");
-    case SlipNote:          return Sheet::tr("Write one number into each place. Hand the slip to the second referee before the set.");
-    case Team:              return Sheet::tr("Team");
-    case TeamRoster:        return Sheet::tr("Roster");
-    case StandsAt:          return Sheet::tr("As it stands at");
-    case NextServer:        return Sheet::tr("Serves next");
-    case IfLost:            return Sheet::tr("If the serve is lost, next");
-    case OnCourtNow:        return Sheet::tr("On court now");
-    case HaveStood:         return Sheet::tr("Have stood here, in order");
-    case SubstitutionsLeft: return Sheet::tr("Substitutions left");
-    case TimeOutsLeft:      return Sheet::tr("Time-outs left");
-    case SetsWon:           return Sheet::tr("Sets won");
-    case Rotation:          return Sheet::tr("Slot in 1");
-    case SideOut:           return Sheet::tr("Side-out");
-    case NoRally:           return Sheet::tr("No rally");
-    case Difference:        return Sheet::tr("+/−");
-    case Servers:           return Sheet::tr("Servers");
-    case Terms:             return Sheet::tr("Terms");
-    case Won:               return Sheet::tr("Won");
-    case Lost:              return Sheet::tr("Lost");
-    case LongestRun:        return Sheet::tr("Longest");
-    case LongestRuns:       return Sheet::tr("Longest runs");
-    case PointsInARow:      return Sheet::tr("Points");
-    case FromTo:            return Sheet::tr("Score, home–visitors");
-    case Course:            return Sheet::tr("The score as it went");
-    case CourseSigns:       return Sheet::tr("heavy line: home, fine line: visitors; strokes are substitutions, triangles time-outs: home above, visitors below");
-    case Changes:           return Sheet::tr("Substitutions and time-outs, score home–visitors");
-    }
-    Q_UNREACHABLE();
-}
+constexpr std::array pageLabels{
+    LabelWords{PageLabel::LiberoSheet,       QT_TRANSLATE_NOOP("Sheet", "Libero tracking sheet")},
+    LabelWords{PageLabel::MatchPage,         QT_TRANSLATE_NOOP("Sheet", "Match")},
+    LabelWords{PageLabel::EntryPage,         QT_TRANSLATE_NOOP("Sheet", "List of entries")},
+    LabelWords{PageLabel::LineUpSlip,        QT_TRANSLATE_NOOP("Sheet", "Line-up slip")},
+    LabelWords{PageLabel::HandOver,          QT_TRANSLATE_NOOP("Sheet", "Hand-over")},
+    LabelWords{PageLabel::CoachPage,         QT_TRANSLATE_NOOP("Sheet", "Coach’s page")},
+    LabelWords{PageLabel::Match,             QT_TRANSLATE_NOOP("Sheet", "MATCH")},
+    LabelWords{PageLabel::Rulebook,          QT_TRANSLATE_NOOP("Sheet", "Rulebook")},
+    LabelWords{PageLabel::Coach,             QT_TRANSLATE_NOOP("Sheet", "Coach")},
+    LabelWords{PageLabel::Captain,           QT_TRANSLATE_NOOP("Sheet", "Captain")},
+    LabelWords{PageLabel::Liberos,           QT_TRANSLATE_NOOP("Sheet", "Liberos")},
+    LabelWords{PageLabel::Number,            QT_TRANSLATE_NOOP("Sheet", "No.")},
+    LabelWords{PageLabel::Player,            QT_TRANSLATE_NOOP("Sheet", "Player")},
+    LabelWords{PageLabel::ResultBySet,       QT_TRANSLATE_NOOP("Sheet", "Result by set")},
+    LabelWords{PageLabel::Total,             QT_TRANSLATE_NOOP("Sheet", "Total")},
+    LabelWords{PageLabel::Role,              QT_TRANSLATE_NOOP("Sheet", "Role")},
+    LabelWords{PageLabel::Name,              QT_TRANSLATE_NOOP("Sheet", "Name")},
+    LabelWords{PageLabel::What,              QT_TRANSLATE_NOOP("Sheet", "What")},
+    LabelWords{PageLabel::Reason,            QT_TRANSLATE_NOOP("Sheet", "Reason")},
+    LabelWords{PageLabel::RemarksOfSets,     QT_TRANSLATE_NOOP("Sheet", "Remarks and corrections by set")},
+    LabelWords{PageLabel::SignaturesAndSeal, QT_TRANSLATE_NOOP("Sheet", "Signatures and seal of the match")},
+    LabelWords{PageLabel::Seal,              QT_TRANSLATE_NOOP("Sheet", "Seal of this record")},
+    LabelWords{PageLabel::Serves,            QT_TRANSLATE_NOOP("Sheet", "Serves")},
+    LabelWords{PageLabel::Replacements,      QT_TRANSLATE_NOOP("Sheet", "each number with the score, own–opponents")},
+    LabelWords{PageLabel::LiberoNotKept,     QT_TRANSLATE_NOOP("Sheet", "no replacements were recorded: to be filled in by pen")},
+    LabelWords{PageLabel::LiberoHowTitle,    QT_TRANSLATE_NOOP("Sheet", "How it is written")},
+    LabelWords{PageLabel::LiberoHow,         QT_TRANSLATE_NOOP("Sheet", "libero, in the place of the number before her")},
+    LabelWords{PageLabel::LiberoHowOut,      QT_TRANSLATE_NOOP("Sheet", "player who comes back or in; those who left are struck")},
+    LabelWords{PageLabel::LiberoHowScore,    QT_TRANSLATE_NOOP("Sheet", "score at that moment, own–opponents")},
+    LabelWords{PageLabel::LiberoServesHere,  QT_TRANSLATE_NOOP("Sheet", "the one slot the libero has served in")},
+    LabelWords{PageLabel::Time,              QT_TRANSLATE_NOOP("Sheet", "Time")},
+    LabelWords{PageLabel::Rally,             QT_TRANSLATE_NOOP("Sheet", "Rally")},
+    LabelWords{PageLabel::EntryHead,         QT_TRANSLATE_NOOP("Sheet", "Entry")},
+    LabelWords{PageLabel::SeenOnCourt,       QT_TRANSLATE_NOOP("Sheet", "As you see them on court")},
+    LabelWords{PageLabel::Net,               QT_TRANSLATE_NOOP("Sheet", "net")},
+    LabelWords{PageLabel::CoachSignature,    QT_TRANSLATE_NOOP("Sheet", "Coach’s signature")},
+    LabelWords{PageLabel::SlipNote,          QT_TRANSLATE_NOOP("Sheet", "Write one number into each place. Hand the slip to the second referee before the set.")},
+    LabelWords{PageLabel::Team,              QT_TRANSLATE_NOOP("Sheet", "Team")},
+    LabelWords{PageLabel::TeamRoster,        QT_TRANSLATE_NOOP("Sheet", "Roster")},
+    LabelWords{PageLabel::StandsAt,          QT_TRANSLATE_NOOP("Sheet", "As it stands at")},
+    LabelWords{PageLabel::NextServer,        QT_TRANSLATE_NOOP("Sheet", "Serves next")},
+    LabelWords{PageLabel::IfLost,            QT_TRANSLATE_NOOP("Sheet", "If the serve is lost, next")},
+    LabelWords{PageLabel::OnCourtNow,        QT_TRANSLATE_NOOP("Sheet", "On court now")},
+    LabelWords{PageLabel::HaveStood,         QT_TRANSLATE_NOOP("Sheet", "Have stood here, in order")},
+    LabelWords{PageLabel::SubstitutionsLeft, QT_TRANSLATE_NOOP("Sheet", "Substitutions left")},
+    LabelWords{PageLabel::TimeOutsLeft,      QT_TRANSLATE_NOOP("Sheet", "Time-outs left")},
+    LabelWords{PageLabel::SetsWon,           QT_TRANSLATE_NOOP("Sheet", "Sets won")},
+    LabelWords{PageLabel::Rotation,          QT_TRANSLATE_NOOP("Sheet", "Slot in 1")},
+    LabelWords{PageLabel::SideOut,           QT_TRANSLATE_NOOP("Sheet", "Side-out")},
+    LabelWords{PageLabel::NoRally,           QT_TRANSLATE_NOOP("Sheet", "No rally")},
+    LabelWords{PageLabel::Difference,        QT_TRANSLATE_NOOP("Sheet", "+/−")},
+    LabelWords{PageLabel::Servers,           QT_TRANSLATE_NOOP("Sheet", "Servers")},
+    LabelWords{PageLabel::Terms,             QT_TRANSLATE_NOOP("Sheet", "Terms")},
+    LabelWords{PageLabel::Won,               QT_TRANSLATE_NOOP("Sheet", "Won")},
+    LabelWords{PageLabel::Lost,              QT_TRANSLATE_NOOP("Sheet", "Lost")},
+    LabelWords{PageLabel::LongestRun,        QT_TRANSLATE_NOOP("Sheet", "Longest")},
+    LabelWords{PageLabel::LongestRuns,       QT_TRANSLATE_NOOP("Sheet", "Longest runs")},
+    LabelWords{PageLabel::PointsInARow,      QT_TRANSLATE_NOOP("Sheet", "Points")},
+    LabelWords{PageLabel::FromTo,            QT_TRANSLATE_NOOP("Sheet", "Score, home–visitors")},
+    LabelWords{PageLabel::Course,            QT_TRANSLATE_NOOP("Sheet", "The score as it went")},
+    LabelWords{PageLabel::CourseSigns,       QT_TRANSLATE_NOOP("Sheet", "heavy line: home, fine line: visitors; strokes are substitutions, triangles time-outs: home above, visitors below")},
+    LabelWords{PageLabel::Changes,           QT_TRANSLATE_NOOP("Sheet", "Substitutions and time-outs, score home–visitors")},
+};
 // clang-format on
+static_assert(pageLabels.size() == static_cast<std::size_t>(PageLabel::Changes) + 1);
+
+} // namespace
+
+QString words(PageLabel label) {
+    const auto* found = std::ranges::find(pageLabels, label, &LabelWords::label);
+    Q_ASSERT(found != pageLabels.end());
+    return Sheet::tr(found->words);
+}
 
 QString continuedTitle(const QString& title) {
     return fill(Sheet::tr("%1, continued"), {title});

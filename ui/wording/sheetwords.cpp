@@ -5,7 +5,10 @@
 #include "ui/wording/fill.h"
 
 #include <QCoreApplication>
+
 #include <QStringList>
+#include <algorithm>
+#include <array>
 
 namespace setfolio {
 
@@ -24,72 +27,81 @@ QString joined(QStringList parts) {
     return parts.join(QStringLiteral(" · "));
 }
 
-} // namespace
+/// A label and its words, to be translated.
+struct LabelWords {
+    SheetLabel label;
+    const char* words;
+};
 
 // clang-format off
-QString words(SheetLabel label) {
-    using enum SheetLabel;
-    switch (label) {
-    case Set:                   return Sheet::tr("SET");
-    case Venue:                 return Sheet::tr("Venue");
-    case Date:                  return Sheet::tr("Date");
-    case Scheduled:             return Sheet::tr("Scheduled");
-    case Started:               return Sheet::tr("Started");
-    case Finished:              return Sheet::tr("Finished");
-    case Format:                return Sheet::tr("Format");
-    case FirstServe:            return Sheet::tr("First serve");
-    case Court:                 return Sheet::tr("Court, seen from the scorer");
-    case Captain:               return Sheet::tr("Captain");
-    case Libero:                return Sheet::tr("Libero");
-    case TimeOuts:              return Sheet::tr("Time-outs (own–opponents)");
-    case Slot:                  return Sheet::tr("Slot");
-    case Starter:               return Sheet::tr("Starter");
-    case Then:                  return Sheet::tr("Then");
-    case Opponents:             return Sheet::tr("opp.");
-    case Points:                return Sheet::tr("points");
-    case Sanctions:             return Sheet::tr("Sanctions");
-    case Card:                  return Sheet::tr("Card");
-    case TeamHead:              return Sheet::tr("Team");
-    case Who:                   return Sheet::tr("Who");
-    case SetHead:               return Sheet::tr("Set");
-    case Score:                 return Sheet::tr("Score");
-    case Remarks:               return Sheet::tr("Remarks and corrections");
-    case RemarkNumber:          return Sheet::tr("No.");
-    case RemarkText:            return Sheet::tr("What happened, what was changed");
-    case RemarksContinued:      return Sheet::tr("Remarks and corrections, continued");
-    case Officials:             return Sheet::tr("Officials");
-    case Signature:             return Sheet::tr("Signature, in ink");
-    case LineJudges:            return Sheet::tr("Line judges");
-    case Result:                return Sheet::tr("Result");
-    case Winner:                return Sheet::tr("Winner");
-    case WinnerToConfirm:       return Sheet::tr("Winner, to be confirmed");
-    case Cancelled:             return Sheet::tr("Set cancelled, played again");
-    case Loser:                 return Sheet::tr("Loser");
-    case Duration:              return Sheet::tr("Duration");
-    case OpeningPoint:          return Sheet::tr("point that won the serve");
-    case PointOnServe:          return Sheet::tr("point on own serve");
-    case RallyLost:             return Sheet::tr("rally lost");
-    case ServedAgain:           return Sheet::tr("serve repeated");
-    case LiberoServes:          return Sheet::tr("libero serves");
-    case NoServe:               return Sheet::tr("without a serve");
-    case PenaltyPoint:          return Sheet::tr("penalty point");
-    case Struck:                return Sheet::tr("struck, with its remark");
-    case TakenBack:             return Sheet::tr("points taken back");
-    case Substitution:          return Sheet::tr("10 in for 7");
-    case OpponentsSubstitution: return Sheet::tr("opponents’ substitution");
-    case TimeOut:               return Sheet::tr("time-out");
-    case OpponentsTimeOut:      return Sheet::tr("opponents’ time-out");
-    case ScoredSubstitution:    return Sheet::tr("10 in for 7 at 12–9");
-    case LossOfServe:           return Sheet::tr("exit score");
-    case CaptainRinged:         return Sheet::tr("in a slot: captain");
-    case WonOnOpponentsServe:   return Sheet::tr("won on opponents’ serve");
-    case Won:                   return Sheet::tr("point won");
-    case EndOfSet:              return Sheet::tr("end of the set");
-    case Passed:                return Sheet::tr("passed over");
-    }
-    Q_UNREACHABLE();
-}
+constexpr std::array sheetLabels{
+    LabelWords{SheetLabel::Set,                   QT_TRANSLATE_NOOP("Sheet", "SET")},
+    LabelWords{SheetLabel::Venue,                 QT_TRANSLATE_NOOP("Sheet", "Venue")},
+    LabelWords{SheetLabel::Date,                  QT_TRANSLATE_NOOP("Sheet", "Date")},
+    LabelWords{SheetLabel::Scheduled,             QT_TRANSLATE_NOOP("Sheet", "Scheduled")},
+    LabelWords{SheetLabel::Started,               QT_TRANSLATE_NOOP("Sheet", "Started")},
+    LabelWords{SheetLabel::Finished,              QT_TRANSLATE_NOOP("Sheet", "Finished")},
+    LabelWords{SheetLabel::Format,                QT_TRANSLATE_NOOP("Sheet", "Format")},
+    LabelWords{SheetLabel::FirstServe,            QT_TRANSLATE_NOOP("Sheet", "First serve")},
+    LabelWords{SheetLabel::Court,                 QT_TRANSLATE_NOOP("Sheet", "Court, seen from the scorer")},
+    LabelWords{SheetLabel::Captain,               QT_TRANSLATE_NOOP("Sheet", "Captain")},
+    LabelWords{SheetLabel::Libero,                QT_TRANSLATE_NOOP("Sheet", "Libero")},
+    LabelWords{SheetLabel::TimeOuts,              QT_TRANSLATE_NOOP("Sheet", "Time-outs (own–opponents)")},
+    LabelWords{SheetLabel::Slot,                  QT_TRANSLATE_NOOP("Sheet", "Slot")},
+    LabelWords{SheetLabel::Starter,               QT_TRANSLATE_NOOP("Sheet", "Starter")},
+    LabelWords{SheetLabel::Then,                  QT_TRANSLATE_NOOP("Sheet", "Then")},
+    LabelWords{SheetLabel::Opponents,             QT_TRANSLATE_NOOP("Sheet", "opp.")},
+    LabelWords{SheetLabel::Points,                QT_TRANSLATE_NOOP("Sheet", "points")},
+    LabelWords{SheetLabel::Sanctions,             QT_TRANSLATE_NOOP("Sheet", "Sanctions")},
+    LabelWords{SheetLabel::Card,                  QT_TRANSLATE_NOOP("Sheet", "Card")},
+    LabelWords{SheetLabel::TeamHead,              QT_TRANSLATE_NOOP("Sheet", "Team")},
+    LabelWords{SheetLabel::Who,                   QT_TRANSLATE_NOOP("Sheet", "Who")},
+    LabelWords{SheetLabel::SetHead,               QT_TRANSLATE_NOOP("Sheet", "Set")},
+    LabelWords{SheetLabel::Score,                 QT_TRANSLATE_NOOP("Sheet", "Score")},
+    LabelWords{SheetLabel::Remarks,               QT_TRANSLATE_NOOP("Sheet", "Remarks and corrections")},
+    LabelWords{SheetLabel::RemarkNumber,          QT_TRANSLATE_NOOP("Sheet", "No.")},
+    LabelWords{SheetLabel::RemarkText,            QT_TRANSLATE_NOOP("Sheet", "What happened, what was changed")},
+    LabelWords{SheetLabel::RemarksContinued,      QT_TRANSLATE_NOOP("Sheet", "Remarks and corrections, continued")},
+    LabelWords{SheetLabel::Officials,             QT_TRANSLATE_NOOP("Sheet", "Officials")},
+    LabelWords{SheetLabel::Signature,             QT_TRANSLATE_NOOP("Sheet", "Signature, in ink")},
+    LabelWords{SheetLabel::LineJudges,            QT_TRANSLATE_NOOP("Sheet", "Line judges")},
+    LabelWords{SheetLabel::Result,                QT_TRANSLATE_NOOP("Sheet", "Result")},
+    LabelWords{SheetLabel::Winner,                QT_TRANSLATE_NOOP("Sheet", "Winner")},
+    LabelWords{SheetLabel::WinnerToConfirm,       QT_TRANSLATE_NOOP("Sheet", "Winner, to be confirmed")},
+    LabelWords{SheetLabel::Cancelled,             QT_TRANSLATE_NOOP("Sheet", "Set cancelled, played again")},
+    LabelWords{SheetLabel::Loser,                 QT_TRANSLATE_NOOP("Sheet", "Loser")},
+    LabelWords{SheetLabel::Duration,              QT_TRANSLATE_NOOP("Sheet", "Duration")},
+    LabelWords{SheetLabel::OpeningPoint,          QT_TRANSLATE_NOOP("Sheet", "point that won the serve")},
+    LabelWords{SheetLabel::PointOnServe,          QT_TRANSLATE_NOOP("Sheet", "point on own serve")},
+    LabelWords{SheetLabel::RallyLost,             QT_TRANSLATE_NOOP("Sheet", "rally lost")},
+    LabelWords{SheetLabel::ServedAgain,           QT_TRANSLATE_NOOP("Sheet", "serve repeated")},
+    LabelWords{SheetLabel::LiberoServes,          QT_TRANSLATE_NOOP("Sheet", "libero serves")},
+    LabelWords{SheetLabel::NoServe,               QT_TRANSLATE_NOOP("Sheet", "without a serve")},
+    LabelWords{SheetLabel::PenaltyPoint,          QT_TRANSLATE_NOOP("Sheet", "penalty point")},
+    LabelWords{SheetLabel::Struck,                QT_TRANSLATE_NOOP("Sheet", "struck, with its remark")},
+    LabelWords{SheetLabel::TakenBack,             QT_TRANSLATE_NOOP("Sheet", "points taken back")},
+    LabelWords{SheetLabel::Substitution,          QT_TRANSLATE_NOOP("Sheet", "10 in for 7")},
+    LabelWords{SheetLabel::OpponentsSubstitution, QT_TRANSLATE_NOOP("Sheet", "opponents’ substitution")},
+    LabelWords{SheetLabel::TimeOut,               QT_TRANSLATE_NOOP("Sheet", "time-out")},
+    LabelWords{SheetLabel::OpponentsTimeOut,      QT_TRANSLATE_NOOP("Sheet", "opponents’ time-out")},
+    LabelWords{SheetLabel::ScoredSubstitution,    QT_TRANSLATE_NOOP("Sheet", "10 in for 7 at 12–9")},
+    LabelWords{SheetLabel::LossOfServe,           QT_TRANSLATE_NOOP("Sheet", "exit score")},
+    LabelWords{SheetLabel::CaptainRinged,         QT_TRANSLATE_NOOP("Sheet", "in a slot: captain")},
+    LabelWords{SheetLabel::WonOnOpponentsServe,   QT_TRANSLATE_NOOP("Sheet", "won on opponents’ serve")},
+    LabelWords{SheetLabel::Won,                   QT_TRANSLATE_NOOP("Sheet", "point won")},
+    LabelWords{SheetLabel::EndOfSet,              QT_TRANSLATE_NOOP("Sheet", "end of the set")},
+    LabelWords{SheetLabel::Passed,                QT_TRANSLATE_NOOP("Sheet", "passed over")},
+};
 // clang-format on
+static_assert(sheetLabels.size() == static_cast<std::size_t>(SheetLabel::Passed) + 1);
+
+} // namespace
+
+QString words(SheetLabel label) {
+    const auto* found = std::ranges::find(sheetLabels, label, &LabelWords::label);
+    Q_ASSERT(found != sheetLabels.end());
+    return Sheet::tr(found->words);
+}
 
 QString inkWords(Ink ink, int inks) {
     const int first = static_cast<int>(ink) + 1;

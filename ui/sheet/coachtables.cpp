@@ -13,13 +13,15 @@ namespace setfolio::sheet {
 
 namespace {
 
+constexpr double setColumn = 13;
+constexpr double figureColumn = 12;
 constexpr int runsShown = 6; ///< the longest of both teams
 
 /// The columns of figures after the first one.
 std::vector<TableColumn> figureColumns(const QString& first, double width) {
-    const double each = (width - 20) / 7;
+    const double each = (width - setColumn) / 7;
     const auto column = [each](const QString& head) { return TableColumn{head, each, false, TextAlign::Right}; };
-    return {{first, 20},
+    return {{first, setColumn},
             column(wonOnServe()),
             column(lostOnServe()),
             column(wonOnReceive()),
@@ -86,11 +88,11 @@ Table setsTable(std::span<const SetFigures> sets, Team team, const QString& titl
 }
 
 Table serverTable(const std::vector<ServerFigures>& servers, const Roster& roster, double width) {
-    const auto column = [](PageLabel head) { return TableColumn{words(head), 15, false, TextAlign::Right}; };
+    const auto column = [](PageLabel head) { return TableColumn{words(head), figureColumn, false, TextAlign::Right}; };
     Table table;
     table.title = words(PageLabel::Servers);
     table.columns = {{words(PageLabel::Number), 9, false, TextAlign::Right},
-                     {words(PageLabel::Player), width - 69},
+                     {words(PageLabel::Player), width - 9 - 4 * figureColumn},
                      column(PageLabel::Terms),
                      column(PageLabel::Won),
                      column(PageLabel::Lost),

@@ -73,7 +73,7 @@ QString HandOverPen::standing(Team team, Slot slot) const {
 QPointF HandOverPen::placeOf(Team team, int position) const {
     static constexpr std::array<int, 6> across{0, 0, 1, 2, 2, 1}; // from the right hand: 1 and 2, 6 and 3, 5 and 4
     const bool front = position >= 2 && position <= 4;
-    const double back = courtWidth / 2 * 0.22, near = courtWidth / 2 * 0.7;
+    const double back = courtWidth / 2 * 0.22, near = courtWidth / 2 * 5 / 6; // the middle of the front zone
     const double fromEnd = front ? near : back;
     const double along = courtHeight * (across.at(static_cast<std::size_t>(position - 1)) + 0.5) / 3;
     return team == m_left ? QPointF(courtLeft + fromEnd, courtTop + courtHeight - along)

@@ -225,6 +225,8 @@ void drawScore(Draft& draft, const Scene& scene) {
     for (const Team team : bothTeams) {
         const Tag tag{Zone::LadderHead, ItemRole::Score, team, {}};
         drawPlate(draft, tag, {team == Team::Home ? ladderLeft : axis, 0, 13.5, 5}, scene.name(team), 8.5);
+        if (scene.set.number == 0) // a blank sheet: the pen writes it
+            continue;
         const bool lost = scene.set.result && scene.set.result->winner != team;
         draft.text(tag, {axis + handOf(team) * 6.75, 13.3}, QString::number(scene.set.score[team]),
                    {23, lost ? FontWeight::Medium : FontWeight::Bold, soot, TextAlign::Centre});

@@ -55,7 +55,7 @@ TableRow rowOf(const MatchRecord& record, const SetRecord& set, const QLocale& l
     row.cells.push_back(QString::number(set.number));
     for (const Team team : bothTeams) {
         row.cells.push_back(points ? QString::number((*points)[team]) : QString());
-        if (points && !set.cancelled)
+        if (points && set.result && !set.cancelled)
             sums.points[team] += (*points)[team];
     }
     row.cells.push_back(set.servesFirst ? record.heading.opened.teams[*set.servesFirst].code : QString());
@@ -106,9 +106,10 @@ Table resultTable(const MatchRecord& record, const QLocale& locale, double width
     Sums sums;
     for (const SetRecord& set : setsOf(record))
         table.rows.push_back(rowOf(record, set, locale, sums));
+    const auto summed = [](int points) { return points > 0 ? QString::number(points) : QString(); };
     TableRow total{{words(PageLabel::Total),
-                    QString::number(sums.points.home),
-                    QString::number(sums.points.visitors),
+                    summed(sums.points.home),
+                    summed(sums.points.visitors),
                     {},
                     {},
                     {},

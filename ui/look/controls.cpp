@@ -87,7 +87,7 @@ QString controlStyle(Theme theme) {
     const std::pair<QLatin1String, QColor> names[] = {
         {"@amber"_L1, amber()},
         {"@onAmber"_L1, onAmber()},
-        {"@pressedAmber"_L1, amber().darker(115)}, // still amber, and still read: tested for its contrast
+        {"@pressedAmber"_L1, amber().darker(115)},
         {"@ground"_L1, colours.ground},
         {"@bar"_L1, colours.bar},
         {"@panel"_L1, colours.panel},

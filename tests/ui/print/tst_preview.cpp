@@ -15,6 +15,7 @@
 #include <QTemporaryDir>
 
 #include <cerrno>
+#include <cmath>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -36,6 +37,18 @@ MatchRecord twoSets() {
         .start()
         .play("hvh");
     return match.record();
+}
+
+/// The contrast of two colours by WCAG 2.2, "relative luminance" and "contrast ratio".
+double contrast(const QColor& one, const QColor& other) {
+    const auto luminance = [](const QColor& colour) {
+        const auto linear = [](double part) {
+            return part <= 0.04045 ? part / 12.92 : std::pow((part + 0.055) / 1.055, 2.4);
+        };
+        return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) + 0.0722 * linear(colour.blueF());
+    };
+    const auto [darker, lighter] = std::minmax({luminance(one), luminance(other)});
+    return (lighter + 0.05) / (darker + 0.05);
 }
 
 class Shown {
@@ -355,6 +368,7 @@ void PreviewTest::theAmberButtonStaysAmberUnderTheFinger() {
     QTest::mouseRelease(button, Qt::LeftButton, {}, {-50, -50}); // beside it: nothing is printed
     QVERIFY(pressed != before);
     QVERIFY2(qAbs(pressed.hue() - before.hue()) <= 3 && pressed.saturation() > 200, qPrintable(pressed.name()));
+    QVERIFY(contrast(pressed, onAmber()) >= 4.5);
 }
 
 void PreviewTest::escapeCloses() {

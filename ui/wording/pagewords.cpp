@@ -178,19 +178,19 @@ QString orderTitle(const QString& code) {
 }
 
 QString wonOnServe() {
-    return Sheet::tr("serve won");
+    return Sheet::tr("serve +");
 }
 
 QString lostOnServe() {
-    return Sheet::tr("lost");
+    return Sheet::tr("serve −");
 }
 
 QString wonOnReceive() {
-    return Sheet::tr("receive won");
+    return Sheet::tr("rec. +");
 }
 
 QString lostOnReceive() {
-    return Sheet::tr("lost");
+    return Sheet::tr("rec. −");
 }
 
 QString percentWords(int percent) {

@@ -77,9 +77,9 @@ void TestCommandLine::itIsRefused_data() {
     row("print a --to x --paper a5",                   UnknownPaper,   "a5");
     row("print a --to x --paper A4",                   UnknownPaper,   "A4");
     row("print a --to x --as json",                    UnknownPdfForm, "json");
-    row("print a --to x --sheets set,page",            UnknownSheet, "page");
+    row("print a --to x --sheets set,page",            UnknownSheet,   "page");
     row("check",                                       MissingFile,    "check");
-    row("check a --seal 3479ACEF",                     UnknownSeal, UnknownSheet,    "3479ACEF");
+    row("check a --seal 3479ACEF",                     UnknownSeal,    "3479ACEF");
     row("check a --seal O479ACEFHKMNPRTX33334444",     UnknownSeal,    "O479ACEFHKMNPRTX33334444");
     row("check a --to x",                              UnknownOption,  "--to");
     row("enter --to x",                                MissingFile,    "enter");
@@ -113,7 +113,7 @@ void TestCommandLine::everyRefusalHasASentenceOfItsOwn() {
     using enum UsageError::Code;
     QStringList sentences;
     for (const auto code : {UnknownOption, RepeatedOption, MissingValue, UnknownPaper, UnknownFormat, UnknownPdfForm,
-                            UnknownSeal, MissingOption, MissingFile, TooManyFiles}) {
+                            UnknownSeal, UnknownSheet, MissingOption, MissingFile, TooManyFiles}) {
         sentences += sentence(UsageError{code, u"word%1"_qs});
         QVERIFY2(sentences.last().contains(u"word%1"), qPrintable(sentences.last()));
     }

@@ -139,7 +139,8 @@ QStringList lostFrom(const MatchHeading& heading, const SetRecord& set, const st
     QStringList lost;
     const Counts found = foundOn(pages);
     const auto sheets = static_cast<int>(pages.front().flow.pages.size());
-    for (const auto& [sought, wanted] : Wanted(set, sheets).counts()) {
+    const Wanted record(set, sheets);
+    for (const auto& [sought, wanted] : record.counts()) {
         const auto place = found.find(sought);
         const int times = place == found.end() ? 0 : place->second;
         if (times != wanted)

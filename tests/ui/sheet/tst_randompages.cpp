@@ -129,6 +129,7 @@ void TestRandomPages::noPageHasAFaultAndNothingIsLost() {
     QFETCH(QString, rulebook);
     const std::uint32_t matches = qEnvironmentVariableIsSet("SETFOLIO_LONG") ? 2500 : 25;
     Figures figures;
+    QStringList faults;
     for (std::uint32_t seed = 1; seed <= matches; ++seed) {
         Rulebook rules = publishedRulebook(rulebook).value();
         if (seed % 10 == 3) // 36-34, 54-52 and beyond
@@ -144,10 +145,13 @@ void TestRandomPages::noPageHasAFaultAndNothingIsLost() {
         if (seed % 7 == 2)
             giveLongNames(record.heading, seed);
         ++figures.matches;
-        const QStringList faults = check(record, seed, figures);
-        QVERIFY2(faults.isEmpty(), qPrintable(QStringLiteral("seed %1: %2").arg(seed).arg(faults.join(u'\n'))));
+        if (const QStringList found = check(record, seed, figures); !found.isEmpty())
+            faults += QStringLiteral("seed %1: %2").arg(seed).arg(found.join(u'\n'));
+        if (faults.size() >= 5)
+            break;
     }
     figures.print();
+    QVERIFY2(faults.isEmpty(), qPrintable(faults.join(u'\n')));
 }
 
 QTEST_MAIN(TestRandomPages)

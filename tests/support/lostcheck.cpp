@@ -143,7 +143,7 @@ QStringList lostFrom(const MatchHeading& heading, const SetRecord& set, const st
     for (const auto& [sought, wanted] : record.counts()) {
         const auto place = found.find(sought);
         const int times = place == found.end() ? 0 : place->second;
-        if (times != wanted)
+        if (times < wanted) // a page after the last ladder repeats its rungs
             lost += inWords(sought, times, wanted);
     }
     for (std::size_t i = 0; i < std::min<std::size_t>(5, set.sanctions.size()); ++i)

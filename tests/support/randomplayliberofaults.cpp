@@ -59,7 +59,8 @@ Entries comesInForSentOff(const Scene& scene) {
 Entries lateReplacementIsDelay(const Scene& scene) {
     if (!scene.ready())
         return {};
-    const bool letPass = scene.model().rules.liberoLateReplacement != LateReplacementRule::DelayOrFault;
+    const bool letPass = scene.model().rules.liberoLateReplacement != LateReplacementRule::DelayOrFault &&
+                         scene.own().lateReplacements == 0;
     return Entries(letPass ? 2 : 1, LateReplacement{scene.team});
 }
 

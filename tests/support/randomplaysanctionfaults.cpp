@@ -55,7 +55,7 @@ Entries sanctionedStranger(const Scene& scene) {
 }
 
 Entries delayNotNext(const Scene& scene) {
-    if (!inTheMatch(scene))
+    if (!inTheMatch(scene) || scene.own().lateReplacements > 0) // after one let pass a penalty comes at once
         return {};
     const bool warned = scene.play.delaysCounted(scene.team) > 0;
     return {DelaySanction{scene.team, warned ? DelayLevel::Warning : DelayLevel::Penalty, {}}};

@@ -243,8 +243,9 @@ private Q_SLOTS:
             for (const Recorded& recorded : play.entries())
                 ++kinds[kindOf(recorded.entry)];
         });
-        // Strikes are for corrected ledgers; what a rulebook does not know is not played.
+        // Strikes are for corrected ledgers, and nobody signs; what a rulebook does not know is not played.
         std::size_t expected = std::variant_size_v<Entry> - 1;
+        expected -= 4; // signed, left unsigned, sealed, reopened
         expected -= rules.liberoServe == LiberoServeRule::Never ? 1 : 0;
         expected -= rules.fewerThanSix == FewerThanSix::Incomplete ? 1 : 0;
         expected -= rules.improperRequest == ImproperRequestRule::DelayAtOnce ? 1 : 0;

@@ -146,7 +146,10 @@ void LadderPen::mark(const Tag& entry, QPointF centre, const RunningPoint& point
 
 void LadderPen::wonAgain(Team team, const RunningPoint& point) {
     const InkStyle& ink = m_scene.inkOf(point.round);
-    const QPointF place(railCentre(team) - 3.35, centreOf(point.total) - m_pitch * 0.22);
+    const std::vector<RunningPoint>& running = m_scene.team(team).running;
+    // A number may be taken back, won again, and taken back again: its second cross stands under the first.
+    const bool isFirst = std::ranges::find(running, point.total, &RunningPoint::total)->entry == point.entry;
+    const QPointF place(railCentre(team) - 3.35, centreOf(point.total) + m_pitch * (isFirst ? -0.22 : 0.22));
     m_draft.textAt(tag(ItemRole::RunningCross, team).of(point.entry), place, QStringLiteral("\u00d7"),
                    {6.5, FontWeight::Bold, ink.colour, TextAlign::Centre});
 }

@@ -13,8 +13,9 @@ namespace setfolio::testing {
 namespace {
 
 const char* nameOf(Zone zone) {
-    static constexpr std::array names{"header",   "ladder-head", "ladder", "home",
-                                      "visitors", "remarks",     "foot",   "legend"};
+    static constexpr std::array names{"header", "ladder-head", "ladder",   "home", "visitors", "remarks",
+                                      "foot",   "legend",      "masthead", "body", "whole"};
+    static_assert(names.size() == static_cast<std::size_t>(Zone::Whole) + 1);
     return names.at(static_cast<std::size_t>(zone));
 }
 

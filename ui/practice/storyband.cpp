@@ -43,7 +43,7 @@ StoryBand::StoryBand(StoryReader& reader, QWidget* parent)
     row->setContentsMargins(14, 4, 8, 4);
     row->setSpacing(8);
     row->addLayout(sentences, 1);
-    m_next = makeButton(u"storyNext"_s, Qt::Key_F6, &StoryBand::next);
+    m_next = makeButton(u"storyNext"_s, Qt::Key_F4, &StoryBand::next);
     m_hold = makeButton(u"storyHold"_s, Qt::Key_F5, &StoryBand::holdOrGoOn);
     m_compare = makeButton(u"storyCompare"_s, Qt::Key_F9, &StoryBand::compare);
     for (QPushButton* button : {m_next, m_hold, m_compare})
@@ -78,7 +78,7 @@ void StoryBand::tell() {
                              : storySentence(steps[told - 1]));
     if (told > 0 && m_reader.isOver())
         m_now->setText(m_now->text() + u' ' + tr("That was all: compare your sheet with the right one."));
-    m_next->setText(tr("Next (F6)"));
+    m_next->setText(tr("Next (F4)"));
     m_next->setEnabled(!m_reader.isOver());
     m_hold->setText(m_reader.isRunning() ? tr("Hold (F5)") : tr("Go on (F5)"));
     m_hold->setEnabled(!m_reader.isOver());

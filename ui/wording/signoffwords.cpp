@@ -30,7 +30,7 @@ QString words(SignOffLabel label) {
     case SignOffLabel::SignedOnScreen:
         return Say::tr("Signature, on screen");
     case SignOffLabel::UnderProtest:
-        return Say::tr("under protest");
+        return Say::tr("protest");
     case SignOffLabel::NotSigned:
         return Say::tr("not signed");
     case SignOffLabel::NamesLeftOut:

@@ -52,17 +52,10 @@ Language languageOf(const QString& code) {
 }
 
 QLocale localeFor(Language language, const QLocale& system) {
-    switch (language) {
-    case Language::AsSystem:
+    if (language == Language::AsSystem)
         return system;
-    case Language::English:
-        return system.language() == QLocale::English ? system : QLocale(QLocale::English, system.territory());
-    case Language::Spanish:
-        return system.language() == QLocale::Spanish ? system : QLocale(QLocale::Spanish, system.territory());
-    case Language::French:
-        return system.language() == QLocale::French ? system : QLocale(QLocale::French, system.territory());
-    }
-    return system;
+    const QLocale::Language spoken = QLocale(codeOf(language)).language();
+    return spoken == system.language() ? system : QLocale(spoken, system.territory());
 }
 
 } // namespace setfolio

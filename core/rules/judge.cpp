@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/rules/judge.h"
 
+#include "core/match/statebefore.h"
 #include "core/rules/liberojudge.h"
 #include "core/rules/lineupjudge.h"
 #include "core/rules/makefinding.h"
@@ -114,18 +115,6 @@ Findings judgeStrike(std::span<const Recorded> entries, const Strike& strike) {
 
 namespace {
 
-/// The state in which an entry that is to be placed will be folded in.
-MatchState stateAt(std::span<const Recorded> entries, const Placed& placed) {
-    MatchState state;
-    for (const TimelineItem& item : timelineOf(entries)) {
-        if (item.recorded->number == placed.target)
-            break;
-        if (item.stands())
-            state = apply(std::move(state), *item.recorded);
-    }
-    return state;
-}
-
 /// Whether corrections have seals to heed: else nobody need look for them.
 bool anythingSealed(std::span<const Recorded> entries) {
     return std::ranges::any_of(entries,
@@ -143,7 +132,7 @@ Findings judgeNext(std::span<const Recorded> entries, const MatchState& state, c
         return findings;
     if (Findings findings = againstSeals(entries, entry, placed); !findings.empty() || strike)
         return findings;
-    return judge(stateAt(entries, *placed), entry);
+    return judge(stateBefore(entries, placed->target), entry);
 }
 
 std::vector<EntryFinding> review(std::span<const Recorded> entries) {

@@ -3,6 +3,7 @@
 #include "core/rules/sealjudge.h"
 
 #include "core/match/signoff.h"
+#include "core/match/statebefore.h"
 #include "core/rules/makefinding.h"
 
 #include <algorithm>
@@ -47,18 +48,6 @@ const SignOff* signOffWith(const MatchState& state, EntryNumber entry) {
                std::ranges::find(signOff.signatures, entry, &SignatureGiven::entry) != signOff.signatures.end();
     });
     return found == state.signOffs.end() ? nullptr : &*found;
-}
-
-/// The state in which an entry was folded in.
-MatchState stateBefore(std::span<const Recorded> entries, EntryNumber number) {
-    MatchState state;
-    for (const TimelineItem& item : timelineOf(entries)) {
-        if (item.recorded->number == number)
-            break;
-        if (item.stands())
-            state = apply(std::move(state), *item.recorded);
-    }
-    return state;
 }
 
 /// The number of the set on whose sheet an entry stands; none for what belongs to the match.

@@ -82,15 +82,4 @@ QString sentence(const RepairPreview& preview, const EntryLog& log) {
     return words.join(u' ');
 }
 
-MatchState stateBefore(std::span<const Recorded> entries, EntryNumber number) {
-    MatchState state;
-    for (const TimelineItem& item : timelineOf(entries)) {
-        if (item.recorded->number == number)
-            break;
-        if (item.stands())
-            state = apply(std::move(state), *item.recorded);
-    }
-    return state;
-}
-
 } // namespace setfolio

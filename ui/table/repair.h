@@ -4,6 +4,7 @@
 /// What a correction will change, before it is recorded.
 #pragma once
 
+#include "core/match/statebefore.h"
 #include "core/rules/judge.h"
 #include "ui/wording/entrylog.h"
 
@@ -33,8 +34,5 @@ struct RepairPreview {
 [[nodiscard]] RepairPreview previewOf(std::span<const Recorded> entries, const MatchState& now, const Repair& repair);
 /// The preview in sentences; `log` has the words of the entries.
 [[nodiscard]] QString sentence(const RepairPreview& preview, const EntryLog& log);
-
-/// The state into which an entry that stands was recorded. O(n).
-[[nodiscard]] MatchState stateBefore(std::span<const Recorded> entries, EntryNumber number);
 
 } // namespace setfolio

@@ -751,7 +751,7 @@
     </message>
     <message>
         <source>Rally</source>
-        <translation>Échange</translation>
+        <translation>Éch.</translation>
     </message>
     <message>
         <source>Entry</source>
@@ -823,7 +823,7 @@
     </message>
     <message>
         <source>No rally</source>
-        <translation>Sans échange</translation>
+        <translation>Autres</translation>
     </message>
     <message>
         <source>+/−</source>
@@ -995,7 +995,7 @@
     </message>
     <message>
         <source>First serve</source>
-        <translation>Premier service</translation>
+        <translation>1er service</translation>
     </message>
     <message>
         <source>Court, seen from the scorer</source>
@@ -1204,7 +1204,7 @@
     </message>
     <message>
         <source>Best of %1</source>
-        <translation>Au meilleur des %1</translation>
+        <translation>%1 sets max.</translation>
     </message>
     <message>
         <source>Match %1</source>
@@ -1248,7 +1248,7 @@
     </message>
     <message>
         <source>Assistant scorer (libero)</source>
-        <translation>Marqueur assistant (libéro)</translation>
+        <translation>Marqueur assistant</translation>
     </message>
     <message>
         <source>Timer</source>
@@ -1497,7 +1497,7 @@
     </message>
     <message>
         <source>Live band</source>
-        <translation>Bande en jeu</translation>
+        <translation>En direct</translation>
     </message>
     <message>
         <source>Whole page</source>
@@ -1505,7 +1505,7 @@
     </message>
     <message>
         <source>Page width</source>
-        <translation>Pleine largeur</translation>
+        <translation>Largeur</translation>
     </message>
     <message>
         <source>Larger</source>
@@ -2053,7 +2053,7 @@
     </message>
     <message>
         <source>Agrees</source>
-        <translation>Conforme</translation>
+        <translation>Juste</translation>
     </message>
     <message>
         <source>Differs…</source>
@@ -2061,7 +2061,7 @@
     </message>
     <message>
         <source>Back</source>
-        <translation>Retour</translation>
+        <translation>OK</translation>
     </message>
     <message>
         <source>Compare</source>
@@ -2465,7 +2465,7 @@
     </message>
     <message>
         <source>Start the set</source>
-        <translation>Commencer le set</translation>
+        <translation>Début du set</translation>
     </message>
     <message>
         <source>%1 wins set %2, %3–%4</source>
@@ -2477,7 +2477,7 @@
     </message>
     <message>
         <source>End the set…</source>
-        <translation>Terminer le set…</translation>
+        <translation>Fin du set…</translation>
     </message>
     <message>
         <source>%1 wins the match, %2–%3</source>
@@ -2637,7 +2637,7 @@
     </message>
     <message>
         <source>Set %1, best of %2</source>
-        <translation>Set %1, au meilleur des %2</translation>
+        <translation>Set %1, %2 sets max.</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -5247,11 +5247,11 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     </message>
     <message>
         <source>Grade A: the rule-making body&apos;s own text.</source>
-        <translation>Rang A&#xa0;: texte de l’instance qui fait les règles.</translation>
+        <translation>Niveau A&#xa0;: texte de l’instance qui fait les règles.</translation>
     </message>
     <message>
         <source>Grade B: teaching text of an association.</source>
-        <translation>Rang B&#xa0;: texte de formation d’une association.</translation>
+        <translation>Niveau B&#xa0;: texte de formation d’une association.</translation>
     </message>
     <message>
         <source>No open points: everything has its source.</source>
@@ -5726,7 +5726,7 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     </message>
     <message>
         <source>Page width</source>
-        <translation>Pleine largeur</translation>
+        <translation>Largeur</translation>
     </message>
     <message>
         <source>%1 of %2</source>

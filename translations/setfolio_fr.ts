@@ -2819,22 +2819,22 @@ setfolio print FICHIER... --to PDF       imprimer les feuilles de tous les sets 
                [--as archive|plain]      en PDF/A-1b pour l’archive, ou simple&#x202f;; archive si rien n’est nommé
 setfolio check FICHIER...                dire si chaque FICHIER est intact et conforme
                [--seal CODE]             et s’il est bien ce qui a été signé sous le CODE du papier
-setfolio enter LISTE --to FICHIER        juger une liste de saisies et l’écrire dans un nouveau fichier de match
+setfolio enter LISTE --to FICHIER        juger une liste de saisies et en faire un nouveau fichier de match
 setfolio export FICHIER --as json        écrire en JSON ce qui figure sur les feuilles,
                [--to CHEMIN]             dans CHEMIN, ou sinon sur la sortie standard
 setfolio --help                          ce texte
 setfolio --version                       nom et version
 
-Une LISTE contient une saisie par ligne, chacune un objet JSON&#x202f;; - désigne l’entrée standard. Un fichier de
-match existant n’est jamais écrasé. Les mots après -- sont des fichiers, même s’ils commencent par -. Seule la
-fenêtre a besoin d’un écran.
+Une LISTE contient une saisie par ligne, chacune un objet JSON&#x202f;; - désigne l’entrée standard. Un fichier
+de match existant n’est jamais écrasé. Les mots après -- sont des fichiers, même s’ils commencent par -.
+Seule la fenêtre a besoin d’un écran.
 
 Le programme se termine par l’un de ces codes&#x202f;; s’il y en a plusieurs, par le plus élevé&#xa0;:
   0   fait&#x202f;; le fichier est intact, conforme, et tel qu’il a été signé
-  1   fait, mais quelque chose est contraire au règlement, ou le sceau a été rouvert&#x202f;; ou il n’y a pas encore
-      de match dans le fichier
-  2   le fichier est endommagé, modifié, tronqué ou n’est pas ce qui a été signé&#x202f;; ou une ligne de la liste ne
-      peut pas être inscrite
+  1   fait, mais quelque chose est contraire au règlement, ou le sceau a été rouvert&#x202f;; ou il n’y a pas
+      encore de match dans le fichier
+  2   le fichier est endommagé, modifié, tronqué ou n’est pas ce qui a été signé&#x202f;; ou une ligne de la
+      liste ne peut pas être inscrite
   64  la commande n’a pas été comprise
   66  un fichier ne peut pas être ouvert
   69  il n’y a pas d’écran pour la fenêtre, ou la police de la feuille n’est pas installée

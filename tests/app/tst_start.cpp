@@ -13,6 +13,8 @@ class TestStart : public QObject {
 
 private Q_SLOTS:
     void helpNamesTheCommands();
+    void whatIsSaidBeforeAnyCommandIsSaidInTheLanguageOfTheSystem_data();
+    void whatIsSaidBeforeAnyCommandIsSaidInTheLanguageOfTheSystem();
     void versionIsOneLine();
     void whatIsNotUnderstoodIsSaidWithTheWayToTheHelp_data();
     void whatIsNotUnderstoodIsSaidWithTheWayToTheHelp();
@@ -28,6 +30,23 @@ void TestStart::helpNamesTheCommands() {
         QVERIFY2(ran.out.contains(u"\nsetfolio %1 "_s.arg(command)), qPrintable(command));
     QCOMPARE(ran.err, QString());
     QCOMPARE(ran.code, 0);
+    for (const QString& line : ran.out.split(u'\n'))
+        QVERIFY2(line.size() <= 110, qPrintable(line));
+}
+
+void TestStart::whatIsSaidBeforeAnyCommandIsSaidInTheLanguageOfTheSystem_data() {
+    QTest::addColumn<QStringList>("words");
+    QTest::addColumn<QString>("said");
+    QTest::newRow("the help") << QStringList{u"--help"_s} << u"Setfolio tient la feuille de match"_s;
+    QTest::newRow("what is not understood") << QStringList{u"--nonsense"_s} << u"setfolio --help donne la liste"_s;
+    QTest::newRow("no screen") << QStringList() << u"pas d\u2019\u00e9cran"_s;
+}
+
+void TestStart::whatIsSaidBeforeAnyCommandIsSaidInTheLanguageOfTheSystem() {
+    QFETCH(QStringList, words);
+    QFETCH(QString, said);
+    const Ran ran = Folder().runIn(u"exec env LC_ALL=fr_FR.UTF-8 \"$0\" \"$@\""_s, words);
+    QVERIFY2((ran.out + ran.err).contains(said), qPrintable(ran.out + ran.err));
     for (const QString& line : ran.out.split(u'\n'))
         QVERIFY2(line.size() <= 110, qPrintable(line));
 }

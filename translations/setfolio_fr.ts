@@ -1929,7 +1929,7 @@
     </message>
     <message>
         <source>&amp;View</source>
-        <translation>&amp;Affichage</translation>
+        <translation>&amp;Vue</translation>
     </message>
     <message>
         <source>Look as the system</source>
@@ -2029,7 +2029,7 @@
     </message>
     <message>
         <source>New</source>
-        <translation>Nouveau</translation>
+        <translation>Nouv.</translation>
     </message>
     <message>
         <source>Why she cannot play on</source>
@@ -2637,7 +2637,7 @@
     </message>
     <message>
         <source>Set %1, best of %2</source>
-        <translation>Set %1, %2 sets max.</translation>
+        <translation>Set %1, max. %2</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -2677,11 +2677,11 @@
     </message>
     <message>
         <source>Line-ups late</source>
-        <translation>Formations en retard</translation>
+        <translation>Hors délai</translation>
     </message>
     <message>
         <source>Line-ups due %1</source>
-        <translation>Formations dans %1</translation>
+        <translation>Délai %1</translation>
     </message>
     <message>
         <source>Warm-up %1</source>
@@ -3583,7 +3583,7 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <name>setfolio::LineUpPanel</name>
     <message>
         <source>Roster’s liberos</source>
-        <translation>Libéros de l’effectif</translation>
+        <translation>Libéros</translation>
     </message>
     <message>
         <source>Puts in the liberos that the roster marks</source>

@@ -515,7 +515,7 @@
     </message>
     <message>
         <source>Re-serve</source>
-        <translation>Saque repetido</translation>
+        <translation>Re-saque</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -587,7 +587,7 @@
     </message>
     <message>
         <source>%1 struck</source>
-        <translation>%1: tachado</translation>
+        <translation>%1 (tachado)</translation>
     </message>
     <message>
         <source>Rally %1: %2</source>
@@ -599,7 +599,7 @@
     </message>
     <message>
         <source>%1 put in later</source>
-        <translation>%1: insertado después</translation>
+        <translation>%1 (insertado después)</translation>
     </message>
     <message>
         <source>%1 wrong server, %2 for %3</source>
@@ -1047,7 +1047,7 @@
     </message>
     <message>
         <source>Score</source>
-        <translation>Marcador</translation>
+        <translation>Puntos</translation>
     </message>
     <message>
         <source>Remarks and corrections</source>
@@ -1248,7 +1248,7 @@
     </message>
     <message>
         <source>Assistant scorer (libero)</source>
-        <translation>Anotador asistente (líbero)</translation>
+        <translation>Anotador asistente</translation>
     </message>
     <message>
         <source>Timer</source>
@@ -1328,7 +1328,7 @@
     </message>
     <message>
         <source>Server?</source>
-        <translation>¿Quién saca?</translation>
+        <translation>¿Saca?</translation>
     </message>
     <message>
         <source>Space</source>
@@ -1336,7 +1336,7 @@
     </message>
     <message>
         <source>Backspace</source>
-        <translation>Retroceso</translation>
+        <translation>Borrar</translation>
     </message>
     <message>
         <source>Enter</source>
@@ -1376,7 +1376,7 @@
     </message>
     <message>
         <source>Re-serve</source>
-        <translation>Saque repetido</translation>
+        <translation>Re-saque</translation>
     </message>
     <message>
         <source>No serve</source>
@@ -1492,15 +1492,15 @@
     </message>
     <message>
         <source>Live band</source>
-        <translation>Franja actual</translation>
+        <translation>Lo actual</translation>
     </message>
     <message>
         <source>Whole page</source>
-        <translation>Página entera</translation>
+        <translation>Pág. entera</translation>
     </message>
     <message>
         <source>Page width</source>
-        <translation>Ancho de página</translation>
+        <translation>Ancho pág.</translation>
     </message>
     <message>
         <source>Larger</source>
@@ -2048,7 +2048,7 @@
     </message>
     <message>
         <source>Agrees</source>
-        <translation>Coincide</translation>
+        <translation>Igual</translation>
     </message>
     <message>
         <source>Differs…</source>
@@ -2056,7 +2056,7 @@
     </message>
     <message>
         <source>Back</source>
-        <translation>Volver</translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Compare</source>
@@ -2276,7 +2276,7 @@
     </message>
     <message>
         <source>re-serve</source>
-        <translation>saque repetido</translation>
+        <translation>re-saque</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -2604,7 +2604,7 @@
     </message>
     <message>
         <source>none left</source>
-        <translation>agotados</translation>
+        <translation>no hay</translation>
     </message>
     <message>
         <source>%1 given</source>
@@ -2672,11 +2672,11 @@
     </message>
     <message>
         <source>Line-ups late</source>
-        <translation>Formaciones tarde</translation>
+        <translation>Plazo vencido</translation>
     </message>
     <message>
         <source>Line-ups due %1</source>
-        <translation>Formaciones en %1</translation>
+        <translation>Plazo %1</translation>
     </message>
     <message>
         <source>Warm-up %1</source>
@@ -3401,7 +3401,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>This is re-serve %5 in this term of %2, and the limit is %6: the rally is lost, record no serve.</source>
-        <translation>Este es el saque repetido %5 en este turno de %2, y el límite es %6: se pierde la jugada, registrar sin saque.</translation>
+        <translation>Este es el re-saque %5 en este turno de %2, y el límite es %6: se pierde la jugada, registrar sin saque.</translation>
     </message>
     <message>
         <source>Number %1 of %2 is not named a libero here: check the number, or ask the coach.</source>
@@ -4429,7 +4429,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>Re-serves in a term of service</source>
-        <translation>Saques repetidos en un turno de saque</translation>
+        <translation>Re-saques en un turno de saque</translation>
     </message>
     <message>
         <source>A serve before the signal</source>
@@ -4437,7 +4437,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>Requests between a re-serve&apos;s signal and the serve</source>
-        <translation>Solicitudes entre la señal de un saque repetido y el saque</translation>
+        <translation>Solicitudes entre la señal de un re-saque y el saque</translation>
     </message>
     <message>
         <source>Requests between a replay&apos;s signal and the serve</source>
@@ -4701,7 +4701,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>A re-serve is written RS</source>
-        <translation>Un saque repetido se escribe RS</translation>
+        <translation>Un re-saque se escribe RS</translation>
     </message>
     <message>
         <source>A point on one&apos;s own serve is in the running score</source>
@@ -4897,7 +4897,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>is a re-serve</source>
-        <translation>es un saque repetido</translation>
+        <translation>es un re-saque</translation>
     </message>
     <message>
         <source>is replayed</source>

@@ -156,7 +156,7 @@
     </message>
     <message>
         <source>%1 takes a time-out.</source>
-        <translation>%1 toma un tiempo.</translation>
+        <translation>%1 pide un tiempo.</translation>
     </message>
     <message>
         <source>%1: libero %2 runs in, number %3 runs out.</source>
@@ -2532,7 +2532,7 @@
     </message>
     <message>
         <source>Tell the second referee: %1 has taken its last time-out.</source>
-        <translation>Avisar al segundo árbitro: %1 ha tomado su último tiempo.</translation>
+        <translation>Avisar al segundo árbitro: %1 ha usado su último tiempo.</translation>
     </message>
     <message>
         <source>Set point %1</source>
@@ -2806,29 +2806,30 @@ Rules differ by state and league, and the referee is right.
         <translation>Setfolio lleva la hoja de anotación de un partido de voleibol.
 
 setfolio [ARCHIVO]                       abrir la ventana, con el partido de ARCHIVO
-setfolio print ARCHIVO... --to PDF       imprimir en un PDF las hojas de todos los sets de todos los ARCHIVOS
+setfolio print ARCHIVO... --to PDF       imprimir en un PDF las hojas de todos los sets de los ARCHIVOS
                [--paper letter|a4]       en este papel; si no se indica, el habitual en el país
                [--sheets NAME,NAME...]   estas: match, set, hand-over, libero, coach, entries, slips,
-                                         blank-slips, blank-set; si no se indica, las de los sets, y la del
-                                         partido cuando está decidido
-               [--as archive|plain]      como PDF/A-1b para archivar, o simple; archive si no se indica
+                                         blank-slips, blank-set; si no se indica, las de los sets, y la
+                                         del partido cuando está decidido
+               [--as archive|plain]      como PDF/A-1b para archivar, o simple; si no se indica, archive
 setfolio check ARCHIVO...                decir si cada ARCHIVO está íntegro y es reglamentario
                [--seal CODE]             si es lo que se firmó bajo el CODE del papel
-setfolio enter LISTA --to ARCHIVO        juzgar una lista de anotaciones y escribirla como nuevo archivo de partido
+setfolio enter LISTA --to ARCHIVO        juzgar una lista de anotaciones y escribirla en un nuevo archivo
 setfolio export ARCHIVO --as json        escribir como JSON lo que está en las hojas,
                [--to PATH]               en PATH, o si no en la salida estándar
 setfolio --help                          este texto
 setfolio --version                       nombre y versión
 
-Una LISTA contiene una anotación por línea, cada una un objeto JSON; - es la entrada estándar. Nunca se sobrescribe
-un archivo de partido existente. Las palabras tras -- son archivos, aunque empiecen por -. Solo la ventana necesita
-una pantalla.
+Una LISTA contiene una anotación por línea, cada una un objeto JSON; - es la entrada estándar. Un archivo de
+partido existente nunca se sobrescribe. Las palabras tras -- son archivos, aunque empiecen por -. Solo la
+ventana necesita una pantalla.
 
 Termina con uno de estos códigos; si son varios, con el más alto:
   0   hecho; el archivo está íntegro, es reglamentario y es lo que se firmó
-  1   hecho, y se halló algo contra el reglamento, o el sello fue reabierto; o aún no hay partido en
-      el archivo
-  2   el archivo está dañado, alterado, cortado o no es lo que se firmó; o una línea de la lista no se puede registrar
+  1   hecho, y se halló algo contra el reglamento, o el sello fue reabierto; o aún no hay partido en el
+      archivo
+  2   el archivo está dañado, alterado, cortado o no es lo que se firmó; o una línea de la lista no se
+      puede registrar
   64  no se entendió el comando
   66  un archivo no se puede abrir
   69  no hay pantalla para la ventana, o no está instalado el tipo de letra de la hoja

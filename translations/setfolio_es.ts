@@ -4282,7 +4282,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>Remove from this machine</source>
-        <translation>Quitar de este equipo</translation>
+        <translation>Quitar de esta máquina</translation>
     </message>
     <message>
         <source>Only what differs (%1)</source>

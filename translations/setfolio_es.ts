@@ -5594,7 +5594,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <name>setfolio::TeamPage</name>
     <message>
         <source>such as navy</source>
-        <translation>por ejemplo, azul marino</translation>
+        <translation>como azul</translation>
     </message>
     <message>
         <source>may be empty</source>

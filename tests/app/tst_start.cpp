@@ -13,6 +13,7 @@ class TestStart : public QObject {
 
 private Q_SLOTS:
     void helpNamesTheCommands();
+    void helpAndComplaintsAreInTheLanguageOfTheSystem();
     void versionIsOneLine();
     void whatIsNotUnderstoodIsSaidWithTheWayToTheHelp_data();
     void whatIsNotUnderstoodIsSaidWithTheWayToTheHelp();
@@ -30,6 +31,21 @@ void TestStart::helpNamesTheCommands() {
     QCOMPARE(ran.code, 0);
     for (const QString& line : ran.out.split(u'\n'))
         QVERIFY2(line.size() <= 110, qPrintable(line));
+}
+
+void TestStart::helpAndComplaintsAreInTheLanguageOfTheSystem() {
+    const Folder folder;
+    const QString inSpanish = u"exec env LC_ALL=es_MX.UTF-8 \"$0\" \"$@\""_s;
+    const Ran help = folder.runIn(inSpanish, {u"--help"_s});
+    for (const QString& command : {u"print"_s, u"check"_s, u"enter"_s, u"export"_s})
+        QVERIFY2(help.out.contains(u"\nsetfolio %1 "_s.arg(command)), qPrintable(command));
+    QVERIFY2(help.out.contains(u"el árbitro tiene la razón"_s), qPrintable(help.out));
+    QCOMPARE(help.code, 0);
+    for (const QString& line : help.out.split(u'\n'))
+        QVERIFY2(line.size() <= 110, qPrintable(line));
+    const Ran wrong = folder.runIn(inSpanish, {u"--nonsense"_s});
+    QVERIFY2(wrong.err.endsWith(u"setfolio: setfolio --help muestra los comandos.\n"_s), qPrintable(wrong.err));
+    QCOMPARE(wrong.code, 64);
 }
 
 void TestStart::versionIsOneLine() {

@@ -56,6 +56,8 @@ struct Runner {
     }
     ExitCode operator()(const OpenWindow& command) const {
         if (!isThereAScreen()) {
+            const QCoreApplication application(argc, argv);
+            speak(chosenLanguage());
             sayMessage(noScreen());
             return ExitCode::Unavailable;
         }

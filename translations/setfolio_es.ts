@@ -1275,6 +1275,11 @@
         <comment>the language that the sheet&apos;s words are in, by its BCP 47 tag</comment>
         <translation>es</translation>
     </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>a signer&apos;s role and the team</comment>
+        <translation>%1 de %2</translation>
+    </message>
 </context>
 <context>
     <name>Table</name>
@@ -5426,7 +5431,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>For the coach</source>
-        <translation>Para el entrenador</translation>
+        <translation>Entrenador</translation>
     </message>
     <message>
         <source>Entries</source>
@@ -5438,7 +5443,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>Blank slips</source>
-        <translation>Papeletas en blanco</translation>
+        <translation>Pap. en blanco</translation>
     </message>
     <message>
         <source>Blank set</source>

@@ -3987,18 +3987,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>L’imprimante %1 n’a pas pris les feuilles&#xa0;: regardez si elle est prête, ou enregistrez-les en PDF.</translation>
     </message>
     <message>
-        <source>Sets</source>
-        <translation>Sets</translation>
-    </message>
-    <message>
-        <source>Set %1</source>
-        <translation>Set %1</translation>
-    </message>
-    <message>
-        <source>All sets</source>
-        <translation>Tous les sets</translation>
-    </message>
-    <message>
         <source>Paper</source>
         <translation>Papier</translation>
     </message>
@@ -5421,6 +5409,57 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Source: %1</source>
         <translation>Source&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::SheetChooser</name>
+    <message>
+        <source>Match</source>
+        <translation>Match</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Sets</translation>
+    </message>
+    <message>
+        <source>Hand-over</source>
+        <translation>Passation</translation>
+    </message>
+    <message>
+        <source>Liberos</source>
+        <translation>Libéros</translation>
+    </message>
+    <message>
+        <source>For the coach</source>
+        <translation>Entraîneur</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation>Saisies</translation>
+    </message>
+    <message>
+        <source>Line-up slips</source>
+        <translation>Feuilles de position</translation>
+    </message>
+    <message>
+        <source>Blank slips</source>
+        <translation>Positions vierges</translation>
+    </message>
+    <message>
+        <source>Blank set</source>
+        <translation>Set vierge</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Feuilles</translation>
+    </message>
+    <message>
+        <source>Of the sets</source>
+        <translation>Des sets</translation>
+    </message>
+    <message>
+        <source>Set %1</source>
+        <translation>Set %1</translation>
     </message>
 </context>
 <context>

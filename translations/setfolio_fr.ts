@@ -5439,11 +5439,11 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     </message>
     <message>
         <source>Line-up slips</source>
-        <translation>Feuilles de position</translation>
+        <translation>Positions</translation>
     </message>
     <message>
         <source>Blank slips</source>
-        <translation>Positions vierges</translation>
+        <translation>Pos. vierges</translation>
     </message>
     <message>
         <source>Blank set</source>

@@ -8,6 +8,7 @@
 #include "tests/ui/table/opentable.h"
 #include "ui/dialogs/lineupdialog.h"
 #include "ui/dialogs/newmatchdialog.h"
+#include "ui/dialogs/officialsdialog.h"
 #include "ui/dialogs/rosterdialog.h"
 #include "ui/dialogs/rulebookdialog.h"
 #include "ui/dialogs/rulebooktable.h"
@@ -246,6 +247,7 @@ const std::vector<WindowScene>& windowScenes() {
         {"new match: officials", [] { return newMatch(4, draft()); }},
         {"new match with something to mend", newMatchWithProblems},
         {"roster", [] { return make<RosterDialog>(withRosters().state(), Team::Home); }},
+        {"officials", [] { return make<OfficialsDialog>(withRosters().state()); }},
         {"toss", [] { return make<TossDialog>(withRosters().state()); }},
         {"toss that is refused", [] { return make<TossDialog>(inPlay().state()); }},
         {"line-ups", [] { return lineUps(withRosters().toss(Team::Home).state(), "3478"); }},

@@ -32,6 +32,7 @@ private:
         QLineEdit* name;
     };
     std::vector<Place> m_places;
+    std::vector<Official> m_rest; ///< for whom there is no place here; they stay
 };
 
 } // namespace setfolio

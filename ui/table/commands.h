@@ -21,6 +21,7 @@ enum class TableCommand : std::uint8_t {
     RightWins,
     ServeContacted,
     Replay,
+    ReplayBecause, ///< with what it is played over for
     ReServe,
     NoServe,
     LeftSubstitution,
@@ -34,6 +35,8 @@ enum class TableCommand : std::uint8_t {
     RightCard,
     LeftPenalty,
     RightPenalty,
+    LeftIllegalPlayer, ///< found on court after play was resumed
+    RightIllegalPlayer,
     LeftCaptain,
     RightCaptain,
     LeftRedesignation,
@@ -62,6 +65,7 @@ enum class TableCommand : std::uint8_t {
     RightLineUp,
     LeftRoster,
     RightRoster,
+    Officials,
     Print,
     CloseWindow,
 };

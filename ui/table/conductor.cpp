@@ -57,6 +57,7 @@ void Conductor::perform(TableCommand command) {
     case TableCommand::RightWins:         return attempt(RallyWon{team});
     case TableCommand::ServeContacted:    return attempt(ServeContacted{});
     case TableCommand::Replay:            return attempt(Replay{Again::Replay});
+    case TableCommand::ReplayBecause:     return m_bars.form().ask(replayForm());
     case TableCommand::ReServe:           return attempt(Replay{Again::ReServe});
     case TableCommand::NoServe:           return attempt(NoServe{});
     case TableCommand::LeftSubstitution:
@@ -68,6 +69,8 @@ void Conductor::perform(TableCommand command) {
     case TableCommand::WhoServes:         return m_bars.server().open();
     case TableCommand::LeftCard:
     case TableCommand::RightCard:         return m_bars.card().open(team);
+    case TableCommand::LeftIllegalPlayer:
+    case TableCommand::RightIllegalPlayer: return m_bars.form().ask(illegalPlayerForm(state(), team));
     case TableCommand::LeftCaptain:
     case TableCommand::RightCaptain:      return nameCaptain(team);
     case TableCommand::LeftRedesignation:
@@ -88,6 +91,7 @@ void Conductor::perform(TableCommand command) {
     case TableCommand::RightLineUp:       return askLineUp(team);
     case TableCommand::LeftRoster:
     case TableCommand::RightRoster:       return askRoster(team);
+    case TableCommand::Officials:         return askOfficials();
     case TableCommand::GoToLive:          return goToLiveAsked();
     case TableCommand::PageBack:          return pageAsked(-1);
     case TableCommand::PageOn:            return pageAsked(+1);
@@ -131,11 +135,15 @@ void Conductor::performStep() {
 
 void Conductor::undo() {
     m_bars.dismiss();
-    m_recorder.undo();
+    if (m_recorder.place())
+        m_recorder.giveUpPlace(); // nothing is recorded there yet
+    else
+        m_recorder.undo();
 }
 
 void Conductor::redo() {
     m_bars.dismiss();
+    m_recorder.giveUpPlace();
     m_recorder.redo();
 }
 
@@ -149,6 +157,10 @@ void Conductor::attempt(const Entry& entry) {
 }
 
 Outcome Conductor::attemptAndExplain(const Entry& entry) {
+    if (m_recorder.place()) {
+        m_bars.repair().confirm(entry);
+        return Objected{}; // nothing is recorded yet
+    }
     m_bars.dismiss();
     Outcome outcome = m_recorder.attempt(entry);
     if (const auto* objected = std::get_if<Objected>(&outcome))
@@ -180,7 +192,7 @@ void Conductor::ask(const Question& question, const std::function<Outcome(const 
     });
 }
 
-void Conductor::startSubstitution(Team team) {
+void Conductor::startSubstitution(Team team, std::optional<ShirtNumber> out) {
     // A substitution of anybody would be refused now: say so before numbers are typed.
     const auto six = sixOf(state(), team);
     const ShirtNumber anybody = six.empty() ? ShirtNumber(0) : six.front().number;
@@ -190,12 +202,23 @@ void Conductor::startSubstitution(Team team) {
         Q_EMIT refused(inWords(findings, state()));
         return;
     }
-    m_bars.substitution().open(team);
+    m_bars.substitution().open(team, out);
+}
+
+void Conductor::replace(const CourtPlayer& player) {
+    Q_EMIT refused({});
+    if (player.libero)
+        return startLibero(player.team, sideOf(state(), player.team) == Side::Left ? Qt::Key_F : Qt::Key_J);
+    const TeamInSet& own = state().set().teams[player.team];
+    const ShirtNumber out = toLeave(own, slotAt(state().set(), player.team, player.position));
+    startSubstitution(player.team, out.isValid() ? std::optional(out) : std::nullopt);
 }
 
 void Conductor::correct(EntryNumber entry) {
-    if (!m_recorder.isReadOnly())
-        m_bars.repair().open(entry);
+    if (m_recorder.isReadOnly())
+        return;
+    m_recorder.giveUpPlace();
+    m_bars.repair().open(entry);
 }
 
 void Conductor::startLibero(Team team, Qt::Key key) {
@@ -286,6 +309,11 @@ void Conductor::askRoster(Team team) {
     record(m_dialogs.roster(&m_window, state(), team));
 }
 
+void Conductor::askOfficials() {
+    m_bars.dismiss();
+    record(m_dialogs.officials(&m_window, state()));
+}
+
 void Conductor::askSetEnd() {
     m_bars.dismiss();
     record(m_dialogs.setEnd(&m_window, state(), m_recorder.clock().timeOfDay()));
@@ -299,7 +327,7 @@ void Conductor::askMatchClosed() {
 void Conductor::record(const std::optional<Answer>& answer) {
     if (!answer)
         return;
-    if (answer->overruled)
+    if (answer->overruled && !m_recorder.place())
         m_recorder.overrule(answer->entry, *answer->overruled);
     else
         attempt(answer->entry);

@@ -66,6 +66,7 @@ Deck::Wing Deck::makeWing(Side side) {
 QVBoxLayout* Deck::makeMiddle() {
     m_strip = new NoticeStrip(this);
     m_court = new CourtPicture(this);
+    connect(m_court, &CourtPicture::pressed, this, &Deck::playerPressed);
     auto* column = new QVBoxLayout;
     column->addWidget(m_strip);
     column->addWidget(m_court, 1);

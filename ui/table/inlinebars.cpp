@@ -31,6 +31,8 @@ InlineBars::InlineBars(Recorder& recorder, QWidget& ground)
     for (InlineBar* bar : all()) {
         connect(bar, &InlineBar::grown, this, [this, bar] { arrange(*bar); });
         connect(bar, &InlineBar::closed, &m_ground, [this] { m_ground.setFocus(Qt::OtherFocusReason); });
+        if (auto* drafts = qobject_cast<EntryBar*>(bar))
+            connect(drafts, &EntryBar::drawnUp, this, [this](const Entry& entry) { repair().confirm(entry); });
     }
 }
 

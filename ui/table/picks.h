@@ -27,6 +27,9 @@ struct OfferedNumber {
     QString word{};
 };
 
+/// How many of something, to be tapped: none up to a handful, and all of them.
+[[nodiscard]] std::vector<OfferedNumber> countsUpTo(int most);
+
 /// A label, a field for a number, and the numbers to tap beside it.
 class NumberPick : public QWidget {
     Q_OBJECT

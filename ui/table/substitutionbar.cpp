@@ -3,6 +3,7 @@
 #include "ui/table/substitutionbar.h"
 
 #include "core/rules/notice.h"
+#include "core/rules/ways.h"
 #include "ui/table/bench.h"
 #include "ui/table/numberfield.h"
 #include "ui/table/picks.h"
@@ -63,11 +64,11 @@ SubstitutionBar::SubstitutionBar(Recorder& recorder, QWidget* parent)
     connect(m_kind, &OptionPick::changed, this, &SubstitutionBar::kindChanged);
 }
 
-void SubstitutionBar::open(Team team) {
+void SubstitutionBar::open(Team team, std::optional<ShirtNumber> out) {
     m_team = team;
     m_outIsProposed = false;
     m_in->setNumber(std::nullopt);
-    m_out->setNumber(std::nullopt);
+    m_out->setNumber(out);
     m_kind->choose(-1);
     m_why->clear();
     setShown(m_why, false);
@@ -82,12 +83,32 @@ void SubstitutionBar::refill() {
     setTitle(
         fill(Table::tr("Substitution %1 · %2"),
              {codeOf(state(), m_team), substitutionsUsed(own.substitutions, state().rulebook().substitutionLimit)}));
-    m_in->offer(offered(benchOf(state(), m_team)));
+    offerIn();
     m_out->offer(placesOf(state(), m_team));
+}
+
+/// Who may come in for the number that goes out, once that is known; the whole bench where it is not, or where nobody
+/// may and the reason is to be told.
+void SubstitutionBar::offerIn() {
+    const std::optional<ShirtNumber> out = m_outIsProposed ? std::nullopt : m_out->number();
+    std::vector<ShirtNumber> lawful;
+    if (out)
+        lawful = isExceptional() ? mayComeInExceptionally(state(), m_team, *out) : mayComeIn(state(), m_team, *out);
+    if (lawful.empty())
+        return m_in->offer(offered(benchOf(state(), m_team)));
+    const TeamInSet& own = state().set().teams[m_team];
+    std::vector<BenchPlayer> players;
+    for (const ShirtNumber number : lawful)
+        players.push_back({number, slotOf(own, number)});
+    m_in->offer(offered(players));
 }
 
 bool SubstitutionBar::isExceptional() const {
     return m_kind->chosen() == exceptional;
+}
+
+SubstitutionKind SubstitutionBar::kind() const {
+    return isExceptional() ? SubstitutionKind::Exceptional : SubstitutionKind::Regular;
 }
 
 bool SubstitutionBar::isVacating() const {
@@ -101,7 +122,7 @@ std::optional<Entry> SubstitutionBar::drafted() const {
         return std::nullopt;
     if (isVacating())
         return PlaceVacated{m_team, *out, m_why->text().simplified()};
-    return Substitution{m_team, *in, *out, isExceptional() ? SubstitutionKind::Exceptional : SubstitutionKind::Regular};
+    return Substitution{m_team, *in, *out, kind()};
 }
 
 QString SubstitutionBar::prompt() const {
@@ -124,7 +145,7 @@ Findings SubstitutionBar::early() const {
     Findings common;
     bool first = true;
     for (const BenchPlayer& player : sixOf(state(), m_team)) {
-        const Findings these = findings(Substitution{m_team, *m_in->number(), player.number});
+        const Findings these = findings(Substitution{m_team, *m_in->number(), player.number, kind()});
         if (first)
             common = these;
         std::erase_if(common, [&](const Finding& finding) {
@@ -136,7 +157,8 @@ Findings SubstitutionBar::early() const {
 }
 
 void SubstitutionBar::goToMissing() {
-    (m_in->number() || isVacating() ? m_out : m_in)->field().setFocus(Qt::ShortcutFocusReason);
+    const bool outFirst = m_in->number() || isVacating() || (isExceptional() && !m_out->number());
+    (outFirst ? m_out : m_in)->field().setFocus(Qt::ShortcutFocusReason);
 }
 
 void SubstitutionBar::settled(const Entry& entry) {
@@ -159,8 +181,9 @@ void SubstitutionBar::remarkOn(const Substitution& substitution, const QString& 
 
 void SubstitutionBar::inChanged() {
     const std::optional<ShirtNumber> in = m_in->number();
-    const std::optional<ShirtNumber> proposed = in ? proposedOut(state().set().teams[m_team], *in) : std::nullopt;
-    if (proposed || m_outIsProposed) {
+    const std::optional<ShirtNumber> proposed =
+        in && !isExceptional() ? proposedOut(state().set().teams[m_team], *in) : std::nullopt;
+    if (m_outIsProposed || (proposed && !m_out->number())) {
         m_out->setNumber(proposed);
         m_outIsProposed = proposed.has_value();
     }
@@ -169,6 +192,7 @@ void SubstitutionBar::inChanged() {
 
 void SubstitutionBar::outChanged() {
     m_outIsProposed = false;
+    offerIn();
     showDraft();
 }
 
@@ -177,6 +201,11 @@ void SubstitutionBar::kindChanged() {
     setShown(m_why, isVacating() || isExceptional());
     if (isVacating())
         m_in->setNumber(std::nullopt);
+    if (m_kind->chosen() >= 0 && m_outIsProposed) { // it was proposed as the place of a regular substitute
+        m_out->setNumber(std::nullopt);
+        m_outIsProposed = false;
+    }
+    offerIn();
     showDraft();
     goToMissing();
 }

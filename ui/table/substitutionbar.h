@@ -16,7 +16,8 @@ class SubstitutionBar : public EntryBar {
 public:
     explicit SubstitutionBar(Recorder& recorder, QWidget* parent = nullptr);
 
-    void open(Team team);
+    /// `out`: who goes out, where that is known.
+    void open(Team team, std::optional<ShirtNumber> out = {});
     [[nodiscard]] Team team() const { return m_team; }
 
 protected:
@@ -29,7 +30,9 @@ protected:
 private:
     [[nodiscard]] bool isExceptional() const;
     [[nodiscard]] bool isVacating() const;
+    [[nodiscard]] SubstitutionKind kind() const;
     void refill();
+    void offerIn();
     void inChanged();
     void outChanged();
     void kindChanged();

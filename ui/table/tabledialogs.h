@@ -30,6 +30,7 @@ struct TableDialogs {
     std::function<std::optional<Answer>(QWidget*, const MatchState&)> toss;
     std::function<std::vector<Answer>(QWidget*, const MatchState&, Team first)> lineUp; ///< of one team or of both
     std::function<std::optional<Answer>(QWidget*, const MatchState&, Team)> roster;
+    std::function<std::optional<Answer>(QWidget*, const MatchState&)> officials;
     std::function<std::optional<Answer>(QWidget*, const MatchState&, QTime now)> setEnd;
     std::function<std::optional<Answer>(QWidget*, const MatchState&)> closeMatch;
     std::function<void(QWidget*, const MatchFile&)> print;

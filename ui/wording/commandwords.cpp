@@ -4,6 +4,8 @@
 
 #include "ui/wording/fill.h"
 #include "ui/wording/findingwords.h"
+#include "ui/wording/rulebooklabels.h"
+#include "ui/wording/rulebookwords.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -45,6 +47,19 @@ QString counts(int entries, int findings) {
     return findings == 0
                ? fill(Say::tr("Entries: %1."), {QString::number(entries)})
                : fill(Say::tr("Entries: %1, findings: %2."), {QString::number(entries), QString::number(findings)});
+}
+
+/// The setting that a finding rests on, its value, and where it comes from: "Time-outs, a team in a set: 2; NFHS 2003".
+QString ruleWords(const Finding& finding, const MatchState& state) {
+    if (!state.opened || finding.setting.isEmpty())
+        return {};
+    const QString value = valueWords(finding.setting, state.rulebook());
+    const QString label = settingLabel(finding.setting);
+    QString words = value.isEmpty() ? label : fill(Say::tr("%1: %2"), {label, value});
+    const QString source = sourceOf(finding, state.rulebook());
+    if (!source.isEmpty())
+        words += QStringLiteral("; ") + source;
+    return words;
 }
 
 } // namespace
@@ -97,9 +112,8 @@ QString helpText() {
 QString findingLine(const QString& path, int line, const EntryFinding& finding, const MatchState& state) {
     QString text =
         fill(Say::tr("%1, line %2: %3"), {shown(path), QString::number(line), sentence(finding.finding, state)});
-    const QString source = state.opened ? sourceOf(finding.finding, state.rulebook()) : QString();
-    if (!source.isEmpty())
-        text += QStringLiteral(" [%1]").arg(source);
+    if (const QString rule = ruleWords(finding.finding, state); !rule.isEmpty())
+        text += QStringLiteral(" [%1]").arg(rule);
     if (finding.overruled)
         text +=
             u' ' + (finding.overruled->isEmpty() ? Say::tr("The referee let it stand.")

@@ -50,6 +50,7 @@ class LineUpDialogTest : public QObject {
 
 private Q_SLOTS:
     void aWholeNumberGoesOnToTheNextPosition();
+    void theDeadlineCountsDownBesideTheButtons();
     void anAmbiguousDigitWaitsForSpace();
     void backspaceInAnEmptyPlaceGoesBack();
     void afterTheLastFieldTheOtherTeamHasTheKeyboard();
@@ -69,6 +70,24 @@ private Q_SLOTS:
     void theServingOrderIsShown();
     void afterTheStartNothingIsRecorded();
 };
+
+void LineUpDialogTest::theDeadlineCountsDownBesideTheButtons() {
+    LineUpDialog dialog(tossed(), Team::Home);
+    int asked = 0;
+    dialog.countDown([&asked] {
+        static const LineUpDialog::Deadline said[] = {{u"Line-ups due 0:01"_s, false}, {u"Line-ups late"_s, true}, {}};
+        return said[std::min(asked++, 2)];
+    });
+    showActive(dialog);
+    QWidget* const keyboard = dialog.focusWidget();
+    const auto* words = childOf<QLabel>(dialog, "deadline");
+    QCOMPARE(words->text(), u"Line-ups due 0:01"_s);
+    QVERIFY(words->isVisible() && !words->font().bold());
+    QTRY_COMPARE_WITH_TIMEOUT(words->text(), u"Line-ups late"_s, 3000);
+    QVERIFY(words->font().bold());
+    QTRY_VERIFY_WITH_TIMEOUT(!words->isVisible(), 3000);
+    QCOMPARE(dialog.focusWidget(), keyboard);
+}
 
 void LineUpDialogTest::aWholeNumberGoesOnToTheNextPosition() {
     LineUpDialog dialog(tossed(), Team::Home);

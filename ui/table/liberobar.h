@@ -32,6 +32,7 @@ private:
     [[nodiscard]] std::vector<ShirtNumber> candidates() const;
     void moveChanged();
     void arrangeRows();
+    void goOn();
 
     Team m_team = Team::Home;
     std::vector<Move> m_moves;

@@ -104,6 +104,8 @@ std::vector<CommandInfo> makeTable() {
         {C::RightLineUp,       M::Set,   u"lineUpRight"_s,    {},                             right, true,  beforeSet},
         {C::LeftRoster,        M::Set,   u"rosterLeft"_s,     {},                             left,  true,  opened},
         {C::RightRoster,       M::Set,   u"rosterRight"_s,    {},                             right, true,  opened},
+        {C::SignOff,           M::Match, u"signOff"_s,        one(Qt::Key_F9),                none,  true,  opened | closed},
+        {C::Reopen,            M::Match, u"reopen"_s,         {},                             none,  true,  opened | closed},
         {C::Print,             M::Match, u"print"_s,          standard(QKeySequence::Print),  none,  false, opened | closed},
         {C::CloseWindow,       M::Match, u"closeWindow"_s,    standard(QKeySequence::Close),  none,  false, always},
     };
@@ -188,6 +190,8 @@ QString nameOf(TableCommand command) {
     case TableCommand::RightLineUp:       return Table::tr("Line-up, right side…");
     case TableCommand::LeftRoster:        return Table::tr("Roster, left side…");
     case TableCommand::RightRoster:       return Table::tr("Roster, right side…");
+    case TableCommand::SignOff:           return Table::tr("Sign off…");
+    case TableCommand::Reopen:            return Table::tr("Reopen what is sealed…");
     case TableCommand::Print:             return Table::tr("Print…");
     case TableCommand::CloseWindow:       return Table::tr("Close");
     }

@@ -100,6 +100,8 @@ std::vector<CommandInfo> makeTable() {
         {C::LeftRoster,        M::Set,   u"rosterLeft"_s,     {},                             left,  true,  opened},
         {C::RightRoster,       M::Set,   u"rosterRight"_s,    {},                             right, true,  opened},
         {C::Officials,         M::Match, u"officials"_s,      {},                             none,  true,  opened},
+        {C::SignOff,           M::Match, u"signOff"_s,        one(Qt::Key_F9),                none,  true,  opened | closed},
+        {C::Reopen,            M::Match, u"reopen"_s,         {},                             none,  true,  opened | closed},
         {C::Print,             M::Match, u"print"_s,          standard(QKeySequence::Print),  none,  false, opened | closed},
         {C::CloseWindow,       M::Match, u"closeWindow"_s,    standard(QKeySequence::Close),  none,  false, always},
     };
@@ -209,6 +211,8 @@ QString nameOf(TableCommand command) {
     case TableCommand::LeftRoster:        return Table::tr("Roster, left side…");
     case TableCommand::RightRoster:       return Table::tr("Roster, right side…");
     case TableCommand::Officials:         return Table::tr("Officials…");
+    case TableCommand::SignOff:           return Table::tr("Sign off…");
+    case TableCommand::Reopen:            return Table::tr("Reopen what is sealed…");
     case TableCommand::Print:             return Table::tr("Print…");
     case TableCommand::CloseWindow:       return Table::tr("Close");
     }

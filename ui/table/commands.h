@@ -66,6 +66,8 @@ enum class TableCommand : std::uint8_t {
     LeftRoster,
     RightRoster,
     Officials,
+    SignOff, ///< what is due, or what was sealed last
+    Reopen,  ///< what was sealed last
     Print,
     CloseWindow,
 };
@@ -89,6 +91,7 @@ struct Situation {
     bool readOnly = false; ///< another window holds the file
     bool canUndo = false;
     bool canRedo = false;
+    bool signOffPutOff = false; ///< it is not the next step until more is due
 };
 
 [[nodiscard]] std::span<const CommandInfo> allCommands();

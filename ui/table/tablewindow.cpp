@@ -191,6 +191,7 @@ void TableWindow::connectCommands() {
         m_refused = sentences;
         showStrip();
     });
+    connect(m_conductor, &Conductor::stepChanged, this, &TableWindow::refresh);
     connect(m_conductor, &Conductor::newMatchAsked, this, &TableWindow::newMatchAsked);
     connect(m_conductor, &Conductor::openMatchAsked, this, &TableWindow::openMatchAsked);
     connect(m_conductor, &Conductor::closeAsked, this, &TableWindow::close);
@@ -313,7 +314,8 @@ void TableWindow::showRecorded(EntryNumber number) {
 }
 
 Situation TableWindow::situation() const {
-    return {phaseOf(m_recorder->state()), m_recorder->isReadOnly(), m_recorder->canUndo(), m_recorder->canRedo()};
+    return {phaseOf(m_recorder->state()), m_recorder->isReadOnly(), m_recorder->canUndo(), m_recorder->canRedo(),
+            m_conductor->isSignOffPutOff()};
 }
 
 } // namespace setfolio

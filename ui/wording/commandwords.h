@@ -52,6 +52,8 @@ struct UsageError {
 [[nodiscard]] QString holdsNoMatch(const QString& path);
 [[nodiscard]] QString sheetsNotDrawn(const QString& path);
 [[nodiscard]] QString pagesWritten(const QString& path, int pages);
+/// A copy of a match without names has been written.
+[[nodiscard]] QString namesLeftOut(const QString& path);
 [[nodiscard]] QString standardOutputFailed();
 [[nodiscard]] QString noScreen();
 [[nodiscard]] QString typefaceMissing(const QString& family, const QString& package);

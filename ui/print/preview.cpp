@@ -3,6 +3,7 @@
 #include "ui/print/preview.h"
 
 #include "ui/dialogs/pieces.h"
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 #include "ui/print/pageview.h"
 #include "ui/print/paperwork.h"
@@ -22,6 +23,7 @@
 #include <QPrinter>
 #include <QPushButton>
 #include <QShortcut>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -69,13 +71,14 @@ Preview::Preview(const MatchRecord& record, const SheetFonts& fonts, const Previ
     dress(*this);
     if (m_sets.empty())
         std::ranges::copy(printableSets(record), std::inserter(m_sets, m_sets.end()));
-    auto* row = new QHBoxLayout(this);
+    auto* row = new QHBoxLayout;
     row->setContentsMargins(16, 16, 16, 16);
     row->setSpacing(16);
     row->addWidget(makeSide());
     row->addLayout(makeShown(), 1);
+    pieces::fillWith(*this, row);
     addKeys();
-    resize(1300, 690);
+    giveRoom(*this, QSize(1300, 690));
     compose();
     m_view->setFocus();
 }
@@ -105,7 +108,7 @@ bool Preview::printOn(QPrinter& printer) {
 
 QWidget* Preview::makeSide() {
     auto* side = new QWidget;
-    side->setFixedWidth(sideWidth);
+    side->setFixedWidth(scaled(sideWidth));
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
@@ -346,6 +349,10 @@ void Preview::say(const QString& sentence, bool problem) {
     showSentence(*m_said, sentence);
     m_said->setVisible(!sentence.isEmpty());
     setProblem(*m_said, problem);
+    // within what scrolls, it is measured before it has its width
+    m_said->setMinimumHeight(0);
+    if (textScale() > 1)
+        QTimer::singleShot(0, m_said, [this] { m_said->setMinimumHeight(m_said->heightForWidth(m_said->width())); });
 }
 
 } // namespace setfolio

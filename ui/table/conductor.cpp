@@ -8,6 +8,7 @@
 #include "ui/table/deckview.h"
 #include "ui/table/formbar.h"
 #include "ui/table/inlinebars.h"
+#include "ui/table/keys.h"
 #include "ui/table/liberobar.h"
 #include "ui/table/repairbar.h"
 #include "ui/table/serverbar.h"
@@ -33,6 +34,11 @@ QString inWords(const Findings& findings, const MatchState& state) {
     for (const Finding& finding : findings)
         words += sentence(finding, state);
     return words.join(u' ');
+}
+
+Qt::Key keyOf(TableCommand command) {
+    const QList<QKeySequence> keys = keysOf(command);
+    return keys.isEmpty() || keys.first().isEmpty() ? Qt::Key_unknown : keys.first()[0].key();
 }
 
 } // namespace
@@ -63,8 +69,8 @@ void Conductor::perform(TableCommand command) {
     case TableCommand::RightSubstitution: return startSubstitution(team);
     case TableCommand::LeftTimeOut:
     case TableCommand::RightTimeOut:      return attempt(TimeOut{team});
-    case TableCommand::LeftLibero:        return startLibero(team, Qt::Key_F);
-    case TableCommand::RightLibero:       return startLibero(team, Qt::Key_J);
+    case TableCommand::LeftLibero:
+    case TableCommand::RightLibero:       return startLibero(team, keyOf(command));
     case TableCommand::WhoServes:         return m_bars.server().open();
     case TableCommand::LeftCard:
     case TableCommand::RightCard:         return m_bars.card().open(team);
@@ -99,7 +105,10 @@ void Conductor::perform(TableCommand command) {
     case TableCommand::NewMatch:          return newMatchAsked();
     case TableCommand::OpenMatch:         return openMatchAsked();
     case TableCommand::Print:             return print();
+    case TableCommand::TeamBook:          return teamBookAsked();
     case TableCommand::CloseWindow:       return closeAsked();
+    case TableCommand::Help:              return helpAsked();
+    case TableCommand::ChangeKeys:        return keysAsked();
     }
 }
 // clang-format on

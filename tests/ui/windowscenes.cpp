@@ -321,7 +321,8 @@ const std::vector<WindowScene>& windowScenes() {
         {"preview", preview},
         {"preview with a long sentence", previewWithSentence},
     };
-    static const std::vector<WindowScene> scenes = joined(joined(windows, barScenes()), rulebookScenes());
+    static const std::vector<WindowScene> scenes =
+        joined(joined(joined(windows, barScenes()), bookScenes()), rulebookScenes());
     return scenes;
 }
 

@@ -8,6 +8,7 @@
 #include "ui/dialogs/positionfield.h"
 #include "ui/dialogs/shirtfield.h"
 #include "ui/dialogs/verdictview.h"
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 #include "ui/look/plate.h"
 #include "ui/wording/names.h"
@@ -106,8 +107,10 @@ QLayout* LineUpPanel::makeHead() {
     row->setSpacing(12);
     row->addWidget(new pieces::Plate(m_team, codeOf(m_state, m_team)));
     auto* name = pieces::heading(m_state.opened->teams[m_team].name, 16);
-    name->setMinimumWidth(60);
-    name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    if (textScale() == 1) { // else it scrolls
+        name->setMinimumWidth(60);
+        name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    }
     row->addWidget(name, 1);
     if (!rosterLiberos(m_state, m_team).empty()) {
         auto* proposed = pieces::button(tr("Roster’s liberos"), u"rosterLiberos"_s);
@@ -134,7 +137,7 @@ QLayout* LineUpPanel::makeCourt() {
     net->setObjectName(u"net"_s);
     net->setFont(windowFont(12, QFont::DemiBold));
     net->setAlignment(Qt::AlignCenter);
-    net->setFixedHeight(18);
+    net->setFixedHeight(scaled(18));
     auto* court = new QGridLayout;
     court->setSpacing(6);
     court->addWidget(net, 0, 0, 1, 3);
@@ -169,7 +172,7 @@ QLayout* LineUpPanel::makeSide() {
     std::vector<ShirtField*> fields = m_liberos;
     fields.push_back(m_captain);
     for (ShirtField* field : fields) {
-        field->setFixedWidth(104);
+        field->setFixedWidth(scaled(104));
         field->setFont(windowFont(18, QFont::Bold));
     }
     column->addStretch();

@@ -9,6 +9,7 @@
 #include "ui/table/deckview.h"
 #include "ui/table/formbar.h"
 #include "ui/table/inlinebars.h"
+#include "ui/table/keys.h"
 #include "ui/table/liberobar.h"
 #include "ui/table/repairbar.h"
 #include "ui/table/serverbar.h"
@@ -49,6 +50,11 @@ bool leavesSealAlone(TableCommand command) {
     using C = TableCommand;
     return command == C::NextStep || command == C::SignOff || command == C::Reopen || command == C::Undo ||
            command == C::Redo || command == C::Correct;
+}
+
+Qt::Key keyOf(TableCommand command) {
+    const QList<QKeySequence> keys = keysOf(command);
+    return keys.isEmpty() || keys.first().isEmpty() ? Qt::Key_unknown : keys.first()[0].key();
 }
 
 } // namespace
@@ -93,8 +99,8 @@ void Conductor::performUnsealed(TableCommand command) {
     case TableCommand::RightSubstitution: return startSubstitution(team);
     case TableCommand::LeftTimeOut:
     case TableCommand::RightTimeOut:      return attempt(TimeOut{team});
-    case TableCommand::LeftLibero:        return startLibero(team, Qt::Key_F);
-    case TableCommand::RightLibero:       return startLibero(team, Qt::Key_J);
+    case TableCommand::LeftLibero:
+    case TableCommand::RightLibero:       return startLibero(team, keyOf(command));
     case TableCommand::WhoServes:         return m_bars.server().open();
     case TableCommand::LeftCard:
     case TableCommand::RightCard:         return m_bars.card().open(team);
@@ -134,7 +140,10 @@ void Conductor::performUnsealed(TableCommand command) {
     case TableCommand::SignOff:           return signOffAsked();
     case TableCommand::Reopen:            return reopenAsked();
     case TableCommand::Print:             return print();
+    case TableCommand::TeamBook:          return teamBookAsked();
     case TableCommand::CloseWindow:       return closeAsked();
+    case TableCommand::Help:              return helpAsked();
+    case TableCommand::ChangeKeys:        return keysAsked();
     }
 }
 // clang-format on

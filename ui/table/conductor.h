@@ -41,6 +41,9 @@ Q_SIGNALS:
     void newMatchAsked();
     void openMatchAsked();
     void closeAsked();
+    void teamBookAsked();
+    void helpAsked();
+    void keysAsked();
     void goToLiveAsked();
     void pageAsked(int forward);
     void sightAsked(setfolio::Sight sight);

@@ -27,6 +27,7 @@ struct PrintSheets {
     std::optional<PaperSize> paper; ///< none: the usual one of the locale
     PdfForm form = PdfForm::Archive;
     std::set<SheetKind> sheets{}; ///< empty: those that are usual
+    InkSet inks = InkSet::CobaltAndRust;
     bool operator==(const PrintSheets&) const = default;
 };
 struct CheckFiles {

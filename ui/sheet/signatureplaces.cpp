@@ -49,8 +49,8 @@ void drawPlace(Draft& draft, const MatchHeading& heading, const SignaturePlace& 
     const QRectF& area = place.area;
     const QString team = place.team ? heading.opened.teams[*place.team].code : QString();
     draft.fitted(body, {area.left(), area.top() + 2.2}, signerWords(place.signer, team), labelStyle, area.width());
-    draft.fitted(body.as(ItemRole::OfficialName), {area.left(), area.top() + 5.3}, nameOf(heading, place),
-                 {7.2, FontWeight::Medium}, area.width());
+    draft.named(body.as(ItemRole::OfficialName), {area.left(), area.top() + 5.3}, nameOf(heading, place),
+                {7.2, FontWeight::Medium}, area.width(), {.first = -0.8, .pitch = 2.2});
     draft.ruleAcross(body.as(ItemRole::SignatureLine), area.left(), area.right(), area.bottom(), 0.2, soot);
 }
 

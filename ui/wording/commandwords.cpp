@@ -26,6 +26,7 @@ QString pattern(UsageError::Code code) {
     case RepeatedOption: return Say::tr("The option %1 is given twice: give it once.");
     case MissingValue:   return Say::tr("The option %1 needs a value after it.");
     case UnknownPaper:   return Say::tr("There is no paper %1: choose letter or a4.");
+    case UnknownInks:    return Say::tr("There are no inks %1: choose among cobalt-and-rust, heather-and-gorse, greys and black-only.");
     case UnknownSheet:   return Say::tr("There is no sheet %1: choose among match, set, hand-over, libero, coach, entries, slips, blank-slips and blank-set.");
     case UnknownFormat:  return Say::tr("A match cannot be exported as %1: choose json, csv or match-file.");
     case UnknownSeal:    return Say::tr("%1 is no seal: type the 24 signs of the code from the paper, without I, O, 0 or 1, or all 64 digits.");
@@ -82,6 +83,7 @@ QString helpText() {
         "               [--sheets NAME,NAME...]   these: match, set, hand-over, libero, coach, entries, slips,\n"
         "                                         blank-slips, blank-set; those of the sets, and of the match once\n"
         "                                         it is decided, if none is named\n"
+        "               [--inks NAME]             in cobalt-and-rust, heather-and-gorse, greys or black-only\n"
         "               [--as archive|plain]      as PDF/A-1b for the archive, or plain; archive if not named\n"
         "               [--numbers-only]          without anybody's name\n"
         "setfolio check FILE...                   say whether each FILE is whole and lawful\n"

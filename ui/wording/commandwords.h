@@ -17,6 +17,7 @@ struct UsageError {
         RepeatedOption,
         MissingValue,   ///< an option without its value
         UnknownPaper,   ///< the value of --paper
+        UnknownInks,    ///< the value of --inks
         UnknownSheet,   ///< a name in the value of --sheets
         UnknownFormat,  ///< the value of --as for an export
         UnknownPdfForm, ///< the value of --as for printing

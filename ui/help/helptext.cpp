@@ -90,9 +90,12 @@ HelpPart nextStep() {
 }
 
 HelpPart signing() {
-    return {Help::tr("Signing"),
-            fill(Help::tr("%1 prints the sheets, also at any time during a match; the referees sign them there."),
-                 {keyOf(C::Print)})};
+    return {
+        Help::tr("Signing"),
+        fill(Help::tr("After a set and after the match the amber card asks for the signatures; %1 does so at any time. "
+                      "Who signs reads what is signed and draws on the screen, or is left unsigned with a reason; "
+                      "then it is sealed. %2 prints the sheets, also before that and during the match."),
+             {keyOf(C::SignOff), keyOf(C::Print)})};
 }
 
 HelpPart bars() {

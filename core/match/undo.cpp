@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/match/undo.h"
 
+#include "core/match/voidsignoffs.h"
+
 namespace setfolio {
 
 bool isCorrectingStrike(std::span<const Recorded> entries, std::size_t index) {
@@ -13,9 +15,12 @@ bool isCorrectingStrike(std::span<const Recorded> entries, std::size_t index) {
 }
 
 std::optional<EntryNumber> newestToUndo(std::span<const Recorded> entries) {
+    VoidSignOffs voids;
     for (std::size_t index = entries.size(); index-- > 0;) {
         const bool strikes = std::holds_alternative<Strike>(entries[index].entry);
         if ((strikes && !isCorrectingStrike(entries, index)) || !standsIn(entries, entries[index].number))
+            continue;
+        if (!strikes && voids.passesOver(entries[index].entry))
             continue;
         const bool opens = std::holds_alternative<MatchOpened>(entries[index].entry);
         return opens ? std::nullopt : std::optional(entries[index].number);

@@ -123,6 +123,12 @@ Read readPrint(const Sorted& sorted) {
             return wrong(Code::UnknownSheet, name);
         print.sheets.insert(*kind);
     }
+    if (const QString inks = sorted.options.value(u"--inks"_s); !inks.isEmpty()) {
+        const auto named = inkSetNamed(inks);
+        if (!named)
+            return wrong(Code::UnknownInks, inks);
+        print.inks = *named;
+    }
     return print;
 }
 
@@ -172,7 +178,7 @@ struct Reader {
 
 const Reader& readerOf(const QStringList& words) {
     static const std::array<Reader, 5> readers{
-        {{u"print"_s, {u"--to"_s, u"--paper"_s, u"--as"_s, u"--sheets"_s, u"--numbers-only"_s}, readPrint},
+        {{u"print"_s, {u"--to"_s, u"--paper"_s, u"--as"_s, u"--sheets"_s, u"--inks"_s, u"--numbers-only"_s}, readPrint},
          {u"check"_s, {u"--seal"_s}, readCheck},
          {u"enter"_s, {u"--to"_s}, readEnter},
          {u"export"_s, {u"--as"_s, u"--to"_s, u"--numbers-only"_s}, readExport},

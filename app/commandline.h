@@ -28,6 +28,7 @@ struct PrintSheets {
     std::optional<PaperSize> paper; ///< none: the usual one of the locale
     PdfForm form = PdfForm::Archive;
     std::set<SheetKind> sheets{}; ///< empty: those that are usual
+    InkSet inks = InkSet::CobaltAndRust;
     Names names = Names::Given;
     bool operator==(const PrintSheets&) const = default;
 };

@@ -86,8 +86,11 @@ ExitCode run(const PrintSheets& command) {
         return ExitCode::Unavailable;
     }
     const QLocale locale;
-    const SheetOptions options{
-        .fonts = *fonts, .paper = command.paper.value_or(usualPaper(locale)), .locale = locale, .former = std::nullopt};
+    const SheetOptions options{.fonts = *fonts,
+                               .paper = command.paper.value_or(usualPaper(locale)),
+                               .locale = locale,
+                               .former = std::nullopt,
+                               .inks = command.inks};
     auto sheets = sheetsOf(command, options);
     if (!sheets)
         return sheets.error();

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 #include "core/match/fold.h"
+#include "core/match/undo.h"
 
 #include <algorithm>
 
@@ -183,9 +184,10 @@ std::optional<EntryNumber> newestUndone(std::span<const Recorded> entries) {
     const std::vector<const Recorded*> struckBy = strikesInForce(entries);
     for (std::size_t index = entries.size(); index-- > 0;) {
         const Strike* strike = asStrike(entries[index]);
-        if (!strike)
+        if (!strike || isCorrectingStrike(entries, index))
             return std::nullopt;
-        const bool undoes = !asStrike(entries[strike->target.value - 1]);
+        const std::size_t target = strike->target.value - 1;
+        const bool undoes = !asStrike(entries[target]) || isCorrectingStrike(entries, target);
         if (undoes && !struckBy[index])
             return entries[index].number;
     }

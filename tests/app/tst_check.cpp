@@ -59,7 +59,8 @@ void TestCheck::findingsAreListedWithLineSentenceAndSource() {
     QCOMPARE(folder.run({u"enter"_s, u"-"_s, u"--to"_s, u"a.setfolio"_s}, pastTheLimit).code, 1);
     const Ran ran = folder.run({u"check"_s, u"a.setfolio"_s});
     QCOMPARE(ran.out, u"a.setfolio, line 8: This is time-out 3 of SAL, and the limit is 2: tell the second referee. "
-                      "[NFHS 2003 rule changes (two time-outs a set)] The referee let it stand: the clock had failed\n"
+                      "[Time-outs, a team in a set: 2; NFHS 2003 rule changes (two time-outs a set)] The referee let "
+                      "it stand: the clock had failed\n"
                       "a.setfolio: whole. Entries: 8, findings: 1.\n"_s);
     QCOMPARE(ran.code, 1);
 }

@@ -40,8 +40,9 @@ void TestCommandLine::itAsksFor_data() {
     row("print a.setfolio --to a.pdf --paper=letter",  PrintSheets{{a}, pdf, PaperSize::Letter, PdfForm::Archive});
     row("print a.setfolio --to a.pdf --as archive",    PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive});
     row("print a.setfolio --to a.pdf --as plain",      PrintSheets{{a}, pdf, std::nullopt, PdfForm::Plain});
-    row("print a.setfolio --to a.pdf --numbers-only",  PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive, {}, Names::LeftOut});
-    row("print a.setfolio --numbers-only --to a.pdf",  PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive, {}, Names::LeftOut});
+    row("print a.setfolio --to a.pdf --numbers-only",  PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive, {}, InkSet::CobaltAndRust, Names::LeftOut});
+    row("print a.setfolio --numbers-only --to a.pdf",  PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive, {}, InkSet::CobaltAndRust, Names::LeftOut});
+    row("print a.setfolio --to a.pdf --inks greys",    PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive, {}, InkSet::Greys});
     row("print a.setfolio --to -x",                    PrintSheets{{a}, u"-x"_qs, std::nullopt, PdfForm::Archive});
     row("print --to a.pdf -- -a --to",                 PrintSheets{{u"-a"_qs, u"--to"_qs}, pdf, std::nullopt, PdfForm::Archive});
     row("check a.setfolio",                            CheckFiles{{a}});
@@ -81,6 +82,7 @@ void TestCommandLine::itIsRefused_data() {
     row("print a --to x --to y",                       RepeatedOption, "--to");
     row("print a --to x --paper a5",                   UnknownPaper,   "a5");
     row("print a --to x --paper A4",                   UnknownPaper,   "A4");
+    row("print a --to x --inks pink",                  UnknownInks,    "pink");
     row("print a --to x --as json",                    UnknownPdfForm, "json");
     row("print a --to x --sheets set,page",            UnknownSheet,   "page");
     row("check",                                       MissingFile,    "check");
@@ -123,7 +125,7 @@ void TestCommandLine::everyRefusalHasASentenceOfItsOwn() {
     using enum UsageError::Code;
     QStringList sentences;
     for (const auto code : {UnknownOption, RepeatedOption, MissingValue, UnknownPaper, UnknownFormat, UnknownPdfForm,
-                            UnknownSeal, UnknownSheet, MissingOption, MissingFile, TooManyFiles}) {
+                            UnknownSeal, UnknownSheet, UnknownInks, MissingOption, MissingFile, TooManyFiles}) {
         sentences += sentence(UsageError{code, u"word%1"_qs});
         QVERIFY2(sentences.last().contains(u"word%1"), qPrintable(sentences.last()));
     }

@@ -178,15 +178,6 @@ private Q_SLOTS:
         });
     }
 
-    void nothingTurnsTheOrderOfWordsRound_data() { windows(); }
-    void nothingTurnsTheOrderOfWordsRound() {
-        QFETCH(Show, show);
-        show(u"-a\u202Eb"_s, [](QWidget& window) {
-            const QStringList found = steeredWordsIn(window);
-            QVERIFY2(found.isEmpty(), qPrintable(found.join(u"\n  "_s)));
-        });
-    }
-
     void whatIsWrongIsFound() {
         QWidget window;
         auto* label = new QLabel(u"<b>x</b>"_s, &window);

@@ -9,6 +9,7 @@
 #include "tests/ui/table/opentable.h"
 #include "ui/dialogs/lineupdialog.h"
 #include "ui/dialogs/newmatchdialog.h"
+#include "ui/dialogs/officialsdialog.h"
 #include "ui/dialogs/rosterdialog.h"
 #include "ui/dialogs/rulebookdialog.h"
 #include "ui/dialogs/rulebooktable.h"
@@ -310,6 +311,7 @@ const std::vector<WindowScene>& windowScenes() {
         {"new match: officials", [] { return newMatch(4, draft()); }},
         {"new match with something to mend", newMatchWithProblems},
         {"roster", [] { return make<RosterDialog>(withRosters().state(), Team::Home); }},
+        {"officials", [] { return make<OfficialsDialog>(withRosters().state()); }},
         {"toss", [] { return make<TossDialog>(withRosters().state()); }},
         {"toss that is refused", [] { return make<TossDialog>(inPlay().state()); }},
         {"line-ups", [] { return lineUps(withRosters().toss(Team::Home).state(), "3478"); }},
@@ -325,7 +327,7 @@ const std::vector<WindowScene>& windowScenes() {
         {"preview with a long sentence", previewWithSentence},
     };
     static const std::vector<WindowScene> scenes =
-        joined(joined(joined(windows, barScenes()), rulebookScenes()), signOffScenes());
+        joined(joined(joined(joined(windows, barScenes()), bookScenes()), rulebookScenes()), signOffScenes());
     return scenes;
 }
 

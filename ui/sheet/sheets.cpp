@@ -133,7 +133,7 @@ QString nameOf(SheetKind kind) {
 }
 
 std::optional<SheetKind> sheetKindNamed(const QString& name) {
-    const auto named = std::ranges::find(allSheetKinds, name, nameOf);
+    const auto named = std::ranges::find(allSheetKinds, name, [](SheetKind kind) { return nameOf(kind); });
     return named == allSheetKinds.end() ? std::nullopt : std::optional(*named);
 }
 

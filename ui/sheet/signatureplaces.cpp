@@ -39,8 +39,8 @@ void drawPlace(Draft& draft, const MatchHeading& heading, const std::vector<Sign
         signatures.empty() ? printedNameOf(heading.officials, heading.rosters, place.who) : nameIn(signatures);
     draft.fitted(body, {area.left(), area.top() + 2.2}, isProtest(signatures) ? protestWords(role) : role, labelStyle,
                  area.width());
-    draft.fitted(body.as(ItemRole::OfficialName), {area.left(), area.top() + 5.3}, name, {7.2, FontWeight::Medium},
-                 area.width());
+    draft.named(body.as(ItemRole::OfficialName), {area.left(), area.top() + 5.3}, name, {7.2, FontWeight::Medium},
+                area.width(), {.first = -0.8, .pitch = 2.2});
     drawSignatureMarks(draft, body, place.stroke(), signatures);
     draft.ruleAcross(body.as(ItemRole::SignatureLine), area.left(), area.right(), area.bottom(), 0.2, soot);
 }

@@ -45,9 +45,10 @@ void drawWords(Draft& draft, const QRectF& place, const QString& role, const QSt
     const double used = draft.fitted(foot, {place.left(), first}, role, labelStyle, place.width() * (tall ? 1 : 0.55));
     const Tag tag = foot.as(ItemRole::OfficialName);
     if (tall)
-        draft.fitted(tag, {place.left(), first + 3.1}, name, {7.4, FontWeight::Medium}, place.width());
+        draft.named(tag, {place.left(), first + 3.1}, name, {7.4, FontWeight::Medium}, place.width(),
+                    {.first = -0.8, .pitch = 2.1});
     else
-        draft.fitted(tag, {place.left() + used + 1, first}, name, nameStyle, place.width() - used - 1);
+        draft.named(tag, {place.left() + used + 1, first}, name, nameStyle, place.width() - used - 1, {.most = 1});
     if (protest && tall)
         draft.fitted(foot.as(ItemRole::SignatureWord), {place.left() + used + 1, first},
                      words(SignOffLabel::UnderProtest), labelStyle, place.width() - used - 1);

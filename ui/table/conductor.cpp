@@ -9,6 +9,7 @@
 #include "ui/table/deckview.h"
 #include "ui/table/formbar.h"
 #include "ui/table/inlinebars.h"
+#include "ui/table/keys.h"
 #include "ui/table/liberobar.h"
 #include "ui/table/repairbar.h"
 #include "ui/table/serverbar.h"
@@ -51,6 +52,11 @@ bool leavesSealAlone(TableCommand command) {
            command == C::Redo || command == C::Correct;
 }
 
+Qt::Key keyOf(TableCommand command) {
+    const QList<QKeySequence> keys = keysOf(command);
+    return keys.isEmpty() || keys.first().isEmpty() ? Qt::Key_unknown : keys.first()[0].key();
+}
+
 } // namespace
 
 Conductor::Conductor(Recorder& recorder, InlineBars& bars, TableDialogs dialogs, std::function<QTime()> stepTime,
@@ -82,23 +88,22 @@ void Conductor::performUnsealed(TableCommand command) {
     const Team team = side ? teamOn(state(), *side) : Team::Home;
     switch (command) {
     case TableCommand::NextStep:          return performStep();
-    case TableCommand::LeftWins:
-    case TableCommand::RightWins:         return attempt(RallyWon{team});
+    case TableCommand::LeftWins: case TableCommand::RightWins: return attempt(RallyWon{team});
     case TableCommand::ServeContacted:    return attempt(ServeContacted{});
     case TableCommand::Replay:            return attempt(Replay{Again::Replay});
+    case TableCommand::ReplayBecause:     return m_bars.form().ask(replayForm());
     case TableCommand::ReServe:           return attempt(Replay{Again::ReServe});
     case TableCommand::NoServe:           return attempt(NoServe{});
     case TableCommand::LeftSubstitution:
     case TableCommand::RightSubstitution: return startSubstitution(team);
-    case TableCommand::LeftTimeOut:
-    case TableCommand::RightTimeOut:      return attempt(TimeOut{team});
-    case TableCommand::LeftLibero:        return startLibero(team, Qt::Key_F);
-    case TableCommand::RightLibero:       return startLibero(team, Qt::Key_J);
+    case TableCommand::LeftTimeOut: case TableCommand::RightTimeOut: return attempt(TimeOut{team});
+    case TableCommand::LeftLibero:
+    case TableCommand::RightLibero:       return startLibero(team, keyOf(command));
     case TableCommand::WhoServes:         return m_bars.server().open();
-    case TableCommand::LeftCard:
-    case TableCommand::RightCard:         return m_bars.card().open(team);
-    case TableCommand::LeftCaptain:
-    case TableCommand::RightCaptain:      return nameCaptain(team);
+    case TableCommand::LeftCard: case TableCommand::RightCard: return m_bars.card().open(team);
+    case TableCommand::LeftIllegalPlayer:
+    case TableCommand::RightIllegalPlayer: return m_bars.form().ask(illegalPlayerForm(state(), team));
+    case TableCommand::LeftCaptain: case TableCommand::RightCaptain: return nameCaptain(team);
     case TableCommand::LeftRedesignation:
     case TableCommand::RightRedesignation: return redesignate(team);
     case TableCommand::SidesChanged:      return attempt(SidesChanged{});
@@ -117,6 +122,7 @@ void Conductor::performUnsealed(TableCommand command) {
     case TableCommand::RightLineUp:       return askLineUp(team);
     case TableCommand::LeftRoster:
     case TableCommand::RightRoster:       return askRoster(team);
+    case TableCommand::Officials:         return askOfficials();
     case TableCommand::GoToLive:          return goToLiveAsked();
     case TableCommand::PageBack:          return pageAsked(-1);
     case TableCommand::PageOn:            return pageAsked(+1);
@@ -130,7 +136,10 @@ void Conductor::performUnsealed(TableCommand command) {
     case TableCommand::SignOff:           return signOffAsked();
     case TableCommand::Reopen:            return reopenAsked();
     case TableCommand::Print:             return print();
+    case TableCommand::TeamBook:          return teamBookAsked();
     case TableCommand::CloseWindow:       return closeAsked();
+    case TableCommand::Help:              return helpAsked();
+    case TableCommand::ChangeKeys:        return keysAsked();
     }
 }
 // clang-format on
@@ -216,6 +225,8 @@ bool Conductor::reopenFor(const Findings& findings) {
 /// A seal is not undone: after it was reopened, what it covered is corrected or undone by another press.
 void Conductor::undo() {
     m_bars.dismiss();
+    if (m_recorder.place())
+        return m_recorder.giveUpPlace(); // nothing is recorded there yet
     const Outcome outcome = m_recorder.undo();
     if (const auto* objected = std::get_if<Objected>(&outcome); objected && !reopenFor(objected->findings))
         Q_EMIT refused(inWords(objected->findings, state()));
@@ -223,6 +234,7 @@ void Conductor::undo() {
 
 void Conductor::redo() {
     m_bars.dismiss();
+    m_recorder.giveUpPlace();
     const Outcome outcome = m_recorder.redo();
     if (const auto* objected = std::get_if<Objected>(&outcome); objected && !reopenFor(objected->findings))
         Q_EMIT refused(inWords(objected->findings, state()));
@@ -238,6 +250,10 @@ void Conductor::attempt(const Entry& entry) {
 }
 
 Outcome Conductor::attemptAndExplain(const Entry& entry) {
+    if (m_recorder.place()) {
+        m_bars.repair().confirm(entry);
+        return Objected{}; // nothing is recorded yet
+    }
     m_bars.dismiss();
     Outcome outcome = m_recorder.attempt(entry);
     if (const auto* objected = std::get_if<Objected>(&outcome))
@@ -271,7 +287,7 @@ void Conductor::ask(const Question& question, const std::function<Outcome(const 
     });
 }
 
-void Conductor::startSubstitution(Team team) {
+void Conductor::startSubstitution(Team team, std::optional<ShirtNumber> out) {
     // A substitution of anybody would be refused now: say so before numbers are typed.
     const auto six = sixOf(state(), team);
     const ShirtNumber anybody = six.empty() ? ShirtNumber(0) : six.front().number;
@@ -281,12 +297,22 @@ void Conductor::startSubstitution(Team team) {
         Q_EMIT refused(inWords(findings, state()));
         return;
     }
-    m_bars.substitution().open(team);
+    m_bars.substitution().open(team, out);
+}
+
+void Conductor::replace(const CourtPlayer& player) {
+    Q_EMIT refused({});
+    if (player.libero)
+        return startLibero(player.team, sideOf(state(), player.team) == Side::Left ? Qt::Key_F : Qt::Key_J);
+    const TeamInSet& own = state().set().teams[player.team];
+    const ShirtNumber out = toLeave(own, slotAt(state().set(), player.team, player.position));
+    startSubstitution(player.team, out.isValid() ? std::optional(out) : std::nullopt);
 }
 
 void Conductor::correct(EntryNumber entry) {
     if (m_recorder.isReadOnly())
         return;
+    m_recorder.giveUpPlace();
     if (entry.value != 0) {
         const Findings findings = m_recorder.judge(Strike{entry, {}});
         if (sealAgainst(findings) && !reopenFor(findings))
@@ -383,6 +409,11 @@ void Conductor::askRoster(Team team) {
     record(m_dialogs.roster(&m_window, state(), team));
 }
 
+void Conductor::askOfficials() {
+    m_bars.dismiss();
+    record(m_dialogs.officials(&m_window, state()));
+}
+
 void Conductor::askSetEnd() {
     m_bars.dismiss();
     record(m_dialogs.setEnd(&m_window, state(), m_recorder.clock().timeOfDay()));
@@ -396,7 +427,7 @@ void Conductor::askMatchClosed() {
 void Conductor::record(const std::optional<Answer>& answer) {
     if (!answer)
         return;
-    if (answer->overruled)
+    if (answer->overruled && !m_recorder.place())
         m_recorder.overrule(answer->entry, *answer->overruled);
     else
         attempt(answer->entry);

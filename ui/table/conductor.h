@@ -15,6 +15,7 @@
 namespace setfolio {
 
 class InlineBars;
+struct CourtPlayer;
 
 class Conductor : public QObject {
     Q_OBJECT
@@ -27,6 +28,8 @@ public:
     void perform(TableCommand command);
     /// Opens the corrections at an entry. What is sealed is reopened first, or stays as it is.
     void correct(EntryNumber entry);
+    /// Asks who comes in for a player of the court: a substitution, or, for a libero, her replacement.
+    void replace(const CourtPlayer& player);
     /// Whether the sign-off that is due has been put off, until another set has ended or the match is closed.
     [[nodiscard]] bool isSignOffPutOff() const;
 
@@ -38,6 +41,9 @@ Q_SIGNALS:
     void newMatchAsked();
     void openMatchAsked();
     void closeAsked();
+    void teamBookAsked();
+    void helpAsked();
+    void keysAsked();
     void goToLiveAsked();
     void pageAsked(int forward);
     void sightAsked(setfolio::Sight sight);
@@ -69,7 +75,7 @@ private:
     void explain(const Entry& entry, const Findings& findings);
     /// Asks again, with the same line, when the file could not take what `record` made of it.
     void ask(const Question& question, const std::function<Outcome(const QString&)>& record);
-    void startSubstitution(Team team);
+    void startSubstitution(Team team, std::optional<ShirtNumber> out = {});
     void startLibero(Team team, Qt::Key key);
     void nameCaptain(Team team);
     void redesignate(Team team);
@@ -82,6 +88,7 @@ private:
     void askToss();
     void askLineUp(Team team);
     void askRoster(Team team);
+    void askOfficials();
     void askSetEnd();
     void askMatchClosed();
     void record(const std::optional<Answer>& answer);

@@ -3,6 +3,7 @@
 #include "ui/table/tabledialogs.h"
 
 #include "ui/dialogs/lineupdialog.h"
+#include "ui/dialogs/officialsdialog.h"
 #include "ui/dialogs/rosterdialog.h"
 #include "ui/dialogs/setdialogs.h"
 #include "ui/dialogs/tossdialog.h"
@@ -45,6 +46,10 @@ TableDialogs standardDialogs(const SheetFonts& fonts, const Clock& clock) {
     };
     dialogs.roster = [](QWidget* parent, const MatchState& state, Team team) {
         return answerOf(RosterDialog(state, team, parent));
+    };
+    dialogs.officials = [](QWidget* parent, const MatchState& state) -> std::optional<Answer> {
+        OfficialsDialog dialog(state, parent);
+        return dialog.exec() == QDialog::Accepted ? std::optional(Answer{dialog.result(), {}}) : std::nullopt;
     };
     dialogs.setEnd = [](QWidget* parent, const MatchState& state, QTime now) {
         return answerOf(SetEndDialog(state, now, QLocale(), parent));

@@ -32,6 +32,7 @@ struct TableDialogs {
     std::function<std::optional<Answer>(QWidget*, const MatchState&)> toss;
     std::function<std::vector<Answer>(QWidget*, const MatchState&, Team first)> lineUp; ///< of one team or of both
     std::function<std::optional<Answer>(QWidget*, const MatchState&, Team)> roster;
+    std::function<std::optional<Answer>(QWidget*, const MatchState&)> officials;
     std::function<std::optional<Answer>(QWidget*, const MatchState&, QTime now)> setEnd;
     std::function<std::optional<Answer>(QWidget*, const MatchState&)> closeMatch;
     /// Of a set, or of the match; it records by itself.

@@ -4,6 +4,8 @@
 
 #include "ui/wording/fill.h"
 #include "ui/wording/findingwords.h"
+#include "ui/wording/rulebooklabels.h"
+#include "ui/wording/rulebookwords.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -24,6 +26,7 @@ QString pattern(UsageError::Code code) {
     case RepeatedOption: return Say::tr("The option %1 is given twice: give it once.");
     case MissingValue:   return Say::tr("The option %1 needs a value after it.");
     case UnknownPaper:   return Say::tr("There is no paper %1: choose letter or a4.");
+    case UnknownInks:    return Say::tr("There are no inks %1: choose among cobalt-and-rust, heather-and-gorse, greys and black-only.");
     case UnknownSheet:   return Say::tr("There is no sheet %1: choose among match, set, hand-over, libero, coach, entries, slips, blank-slips and blank-set.");
     case UnknownFormat:  return Say::tr("A match cannot be exported as %1: choose json, csv or match-file.");
     case UnknownSeal:    return Say::tr("%1 is no seal: type the 24 signs of the code from the paper, without I, O, 0 or 1, or all 64 digits.");
@@ -47,6 +50,19 @@ QString counts(int entries, int findings) {
                : fill(Say::tr("Entries: %1, findings: %2."), {QString::number(entries), QString::number(findings)});
 }
 
+/// The setting that a finding rests on, its value, and where it comes from: "Time-outs, a team in a set: 2; NFHS 2003".
+QString ruleWords(const Finding& finding, const MatchState& state) {
+    if (!state.opened || finding.setting.isEmpty())
+        return {};
+    const QString value = valueWords(finding.setting, state.rulebook());
+    const QString label = settingLabel(finding.setting);
+    QString words = value.isEmpty() ? label : fill(Say::tr("%1: %2"), {label, value});
+    const QString source = sourceOf(finding, state.rulebook());
+    if (!source.isEmpty())
+        words += QStringLiteral("; ") + source;
+    return words;
+}
+
 } // namespace
 
 QString sentence(const UsageError& error) {
@@ -67,6 +83,7 @@ QString helpText() {
         "               [--sheets NAME,NAME...]   these: match, set, hand-over, libero, coach, entries, slips,\n"
         "                                         blank-slips, blank-set; those of the sets, and of the match once\n"
         "                                         it is decided, if none is named\n"
+        "               [--inks NAME]             in cobalt-and-rust, heather-and-gorse, greys or black-only\n"
         "               [--as archive|plain]      as PDF/A-1b for the archive, or plain; archive if not named\n"
         "               [--numbers-only]          without anybody's name\n"
         "setfolio check FILE...                   say whether each FILE is whole and lawful\n"
@@ -103,9 +120,8 @@ QString helpText() {
 QString findingLine(const QString& path, int line, const EntryFinding& finding, const MatchState& state) {
     QString text =
         fill(Say::tr("%1, line %2: %3"), {shown(path), QString::number(line), sentence(finding.finding, state)});
-    const QString source = state.opened ? sourceOf(finding.finding, state.rulebook()) : QString();
-    if (!source.isEmpty())
-        text += QStringLiteral(" [%1]").arg(source);
+    if (const QString rule = ruleWords(finding.finding, state); !rule.isEmpty())
+        text += QStringLiteral(" [%1]").arg(rule);
     if (finding.overruled)
         text +=
             u' ' + (finding.overruled->isEmpty() ? Say::tr("The referee let it stand.")

@@ -82,6 +82,9 @@ private:
         asked.roster = [this](QWidget* w, const MatchState& s, Team t) {
             return dialogs.roster ? dialogs.roster(w, s, t) : std::nullopt;
         };
+        asked.officials = [this](QWidget* w, const MatchState& s) {
+            return dialogs.officials ? dialogs.officials(w, s) : std::nullopt;
+        };
         asked.setEnd = [this](QWidget* w, const MatchState& s, QTime t) {
             return dialogs.setEnd ? dialogs.setEnd(w, s, t) : std::nullopt;
         };

@@ -5,7 +5,7 @@ the seal; then reopens it, and signs and seals it anew. From outside the program
 codes are read off the screen and off the printed page, the strokes looked for among the page's vectors, and every socket of
 the whole run is listed: none may be of the internet.
 
-  sign_set.py SETFOLIO [--pictures FOLDER] [--dark]
+  sign_set.py SETFOLIO [--pictures FOLDER]
 """
 import hashlib
 import json
@@ -178,11 +178,6 @@ def main():
     time.sleep(4.0)
     try:
         hand = Signer()
-        if "--dark" in sys.argv:
-            hands.xdotool("key", "alt+v")
-            time.sleep(0.3)
-            hands.xdotool("key", "Up", "Return")
-            time.sleep(0.5)
         first = sign_off(hand, match, 1, picture, 0)
         reopen(hand, match, picture)
         second = sign_off(hand, match, 5, picture, 3)

@@ -254,6 +254,23 @@ std::vector<WindowScene> rulebookScenes() {
     };
 }
 
+std::vector<WindowScene> signOffScenes() {
+    return {
+        {"sign-off: review", [] { return signOff(reviewed(), {}); }},
+        {"sign-off: signatures",
+         [] {
+             return signOff(reviewed(), {"next", "underProtest"});
+         }},
+        {"sign-off: left unsigned",
+         [] {
+             return signOff(reviewed(), {"next", "leftUnsigned"});
+         }},
+        {"sign-off: to be sealed", [] { return signOff(answered(), {"next"}); }},
+        {"sign-off: sealed", [] { return signOff(oneSetSealed(), {"next"}); }},
+        {"reopening", [] { return make<ReopenDialog>(oneSetSealed().state(), 1); }},
+    };
+}
+
 } // namespace
 
 const std::vector<WindowScene>& windowScenes() {
@@ -303,18 +320,6 @@ const std::vector<WindowScene>& windowScenes() {
         {"end of a set", [] { return make<SetEndDialog>(setWon().state(), QTime(18, 59), unitedStates); }},
         {"end of a set that goes on", [] { return make<SetEndDialog>(inPlay().state(), QTime(18, 59), unitedStates); }},
         {"close of the match", [] { return make<MatchCloseDialog>(threeSetsWon(), unitedStates); }},
-        {"sign-off: review", [] { return signOff(reviewed(), {}); }},
-        {"sign-off: signatures",
-         [] {
-             return signOff(reviewed(), {"next", "underProtest"});
-         }},
-        {"sign-off: left unsigned",
-         [] {
-             return signOff(reviewed(), {"next", "leftUnsigned"});
-         }},
-        {"sign-off: to be sealed", [] { return signOff(answered(), {"next"}); }},
-        {"sign-off: sealed", [] { return signOff(oneSetSealed(), {"next"}); }},
-        {"reopening", [] { return make<ReopenDialog>(oneSetSealed().state(), 1); }},
         {"practice", [] { return make<PracticeDialog>(); }},
         {"practice at the table", practiceTable},
         {"comparison of two sheets", [] { return make<ComparisonDialog>(twoSheets()); }},
@@ -322,7 +327,7 @@ const std::vector<WindowScene>& windowScenes() {
         {"preview with a long sentence", previewWithSentence},
     };
     static const std::vector<WindowScene> scenes =
-        joined(joined(joined(windows, barScenes()), bookScenes()), rulebookScenes());
+        joined(joined(joined(joined(windows, barScenes()), bookScenes()), rulebookScenes()), signOffScenes());
     return scenes;
 }
 

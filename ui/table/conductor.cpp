@@ -88,8 +88,7 @@ void Conductor::performUnsealed(TableCommand command) {
     const Team team = side ? teamOn(state(), *side) : Team::Home;
     switch (command) {
     case TableCommand::NextStep:          return performStep();
-    case TableCommand::LeftWins:
-    case TableCommand::RightWins:         return attempt(RallyWon{team});
+    case TableCommand::LeftWins: case TableCommand::RightWins: return attempt(RallyWon{team});
     case TableCommand::ServeContacted:    return attempt(ServeContacted{});
     case TableCommand::Replay:            return attempt(Replay{Again::Replay});
     case TableCommand::ReplayBecause:     return m_bars.form().ask(replayForm());
@@ -97,17 +96,14 @@ void Conductor::performUnsealed(TableCommand command) {
     case TableCommand::NoServe:           return attempt(NoServe{});
     case TableCommand::LeftSubstitution:
     case TableCommand::RightSubstitution: return startSubstitution(team);
-    case TableCommand::LeftTimeOut:
-    case TableCommand::RightTimeOut:      return attempt(TimeOut{team});
+    case TableCommand::LeftTimeOut: case TableCommand::RightTimeOut: return attempt(TimeOut{team});
     case TableCommand::LeftLibero:
     case TableCommand::RightLibero:       return startLibero(team, keyOf(command));
     case TableCommand::WhoServes:         return m_bars.server().open();
-    case TableCommand::LeftCard:
-    case TableCommand::RightCard:         return m_bars.card().open(team);
+    case TableCommand::LeftCard: case TableCommand::RightCard: return m_bars.card().open(team);
     case TableCommand::LeftIllegalPlayer:
     case TableCommand::RightIllegalPlayer: return m_bars.form().ask(illegalPlayerForm(state(), team));
-    case TableCommand::LeftCaptain:
-    case TableCommand::RightCaptain:      return nameCaptain(team);
+    case TableCommand::LeftCaptain: case TableCommand::RightCaptain: return nameCaptain(team);
     case TableCommand::LeftRedesignation:
     case TableCommand::RightRedesignation: return redesignate(team);
     case TableCommand::SidesChanged:      return attempt(SidesChanged{});

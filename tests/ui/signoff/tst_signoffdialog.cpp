@@ -102,12 +102,13 @@ private Q_SLOTS:
         const Table table(match);
         auto& list = table.find<QListWidget>("reviewLines");
         const auto& sheet = table.find<SheetPane>("sheetPane");
-        QVERIFY(sheet.marked().isEmpty());
+        const QRectF before = sheet.marked();
         const QList<QListWidgetItem*> lines = list.findItems(u"SAL: at 2–0"_s, Qt::MatchExactly);
         QCOMPARE(lines.size(), 1);
         list.scrollToItem(lines.front());
         QTest::mouseClick(list.viewport(), Qt::LeftButton, {}, list.visualItemRect(lines.front()).center());
         QVERIFY(!sheet.marked().isEmpty());
+        QVERIFY(sheet.marked() != before);
         QVERIFY(QRectF(sheet.rect()).contains(sheet.marked()));
     }
 

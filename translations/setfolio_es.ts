@@ -1275,6 +1275,11 @@
         <comment>the language that the sheet&apos;s words are in, by its BCP 47 tag</comment>
         <translation>es</translation>
     </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>a signer&apos;s role and the team</comment>
+        <translation>%1 de %2</translation>
+    </message>
 </context>
 <context>
     <name>Table</name>
@@ -3982,18 +3987,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>La impresora %1 no aceptó las hojas: mirar si está lista, o guardarlas como PDF.</translation>
     </message>
     <message>
-        <source>Sets</source>
-        <translation>Sets</translation>
-    </message>
-    <message>
-        <source>Set %1</source>
-        <translation>Set %1</translation>
-    </message>
-    <message>
-        <source>All sets</source>
-        <translation>Todos los sets</translation>
-    </message>
-    <message>
         <source>Paper</source>
         <translation>Papel</translation>
     </message>
@@ -5416,6 +5409,57 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Source: %1</source>
         <translation>Fuente: %1</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::SheetChooser</name>
+    <message>
+        <source>Match</source>
+        <translation>Partido</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Sets</translation>
+    </message>
+    <message>
+        <source>Hand-over</source>
+        <translation>Relevo</translation>
+    </message>
+    <message>
+        <source>Liberos</source>
+        <translation>Líberos</translation>
+    </message>
+    <message>
+        <source>For the coach</source>
+        <translation>Entrenador</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation>Anotaciones</translation>
+    </message>
+    <message>
+        <source>Line-up slips</source>
+        <translation>Papeletas</translation>
+    </message>
+    <message>
+        <source>Blank slips</source>
+        <translation>Pap. en blanco</translation>
+    </message>
+    <message>
+        <source>Blank set</source>
+        <translation>Set en blanco</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Hojas</translation>
+    </message>
+    <message>
+        <source>Of the sets</source>
+        <translation>De los sets</translation>
+    </message>
+    <message>
+        <source>Set %1</source>
+        <translation>Set %1</translation>
     </message>
 </context>
 <context>

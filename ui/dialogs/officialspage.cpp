@@ -8,6 +8,7 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -49,9 +50,29 @@ OfficialsPage::OfficialsPage(const std::vector<Official>& officials, QWidget* pa
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addLayout(grid);
+    m_column = column;
     column->addWidget(pieces::explanation(tr("Every name may be left out, and written by pen on the printed sheet.")));
     column->addStretch();
     setFocusProxy(m_places.front().name);
+}
+
+void OfficialsPage::offerLast(const std::vector<Official>& officials) {
+    auto* again = pieces::button(tr("As in the last match"), u"asLast"_s);
+    auto* row = new QHBoxLayout;
+    row->addWidget(again);
+    row->addStretch();
+    m_column->insertLayout(m_column->count() - 1, row);
+    connect(again, &QPushButton::clicked, this, [this, officials] {
+        std::vector<Official> rest = officials;
+        for (const Place& place : m_places) {
+            const auto given = std::ranges::find(rest, place.role, &Official::role);
+            if (given == rest.end())
+                continue;
+            if (place.name->text().trimmed().isEmpty())
+                place.name->setText(given->name);
+            rest.erase(given);
+        }
+    });
 }
 
 std::vector<Official> OfficialsPage::officials() const {

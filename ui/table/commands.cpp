@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/commands.h"
 
+#include "ui/table/keys.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -100,8 +102,13 @@ std::vector<CommandInfo> makeTable() {
         {C::LeftRoster,        M::Set,   u"rosterLeft"_s,     {},                             left,  true,  opened},
         {C::RightRoster,       M::Set,   u"rosterRight"_s,    {},                             right, true,  opened},
         {C::Officials,         M::Match, u"officials"_s,      {},                             none,  true,  opened},
+        {C::SignOff,           M::Match, u"signOff"_s,        one(Qt::Key_F3),                none,  true,  opened | closed},
+        {C::Reopen,            M::Match, u"reopen"_s,         {},                             none,  true,  opened | closed},
         {C::Print,             M::Match, u"print"_s,          standard(QKeySequence::Print),  none,  false, opened | closed},
+        {C::TeamBook,          M::Match, u"teamBook"_s,       {},                             none,  false, always},
         {C::CloseWindow,       M::Match, u"closeWindow"_s,    standard(QKeySequence::Close),  none,  false, always},
+        {C::Help,              M::Help,  u"help"_s,           one(Qt::Key_F1),                none,  false, always},
+        {C::ChangeKeys,        M::Help,  u"changeKeys"_s,     {},                             none,  false, always},
     };
 }
 
@@ -209,15 +216,38 @@ QString nameOf(TableCommand command) {
     case TableCommand::LeftRoster:        return Table::tr("Roster, left side…");
     case TableCommand::RightRoster:       return Table::tr("Roster, right side…");
     case TableCommand::Officials:         return Table::tr("Officials…");
+    case TableCommand::SignOff:           return Table::tr("Sign off…");
+    case TableCommand::Reopen:            return Table::tr("Reopen what is sealed…");
     case TableCommand::Print:             return Table::tr("Print…");
+    case TableCommand::TeamBook:          return Table::tr("Team book…");
     case TableCommand::CloseWindow:       return Table::tr("Close");
+    case TableCommand::Help:              return Table::tr("How things are entered…");
+    case TableCommand::ChangeKeys:        return Table::tr("Change keys…");
     }
     return {};
 }
 // clang-format on
 
+QString titleOf(TableMenu menu) {
+    switch (menu) {
+    case TableMenu::Match:
+        return Table::tr("&Match");
+    case TableMenu::Set:
+        return Table::tr("&Set");
+    case TableMenu::Rally:
+        return Table::tr("&Rally");
+    case TableMenu::Sheet:
+        return Table::tr("S&heet");
+    case TableMenu::View:
+        return Table::tr("&View");
+    case TableMenu::Help:
+        return Table::tr("Hel&p");
+    }
+    return {};
+}
+
 QString keyCapOf(TableCommand command) {
-    const Keys& keys = infoOf(command).keys;
+    const Keys keys = keysOf(command);
     return keys.isEmpty() ? QString() : capOf(keys.first());
 }
 

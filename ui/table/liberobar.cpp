@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/liberobar.h"
 
+#include "core/rules/proposals.h"
 #include "core/rules/ways.h"
 #include "ui/table/bench.h"
 #include "ui/table/numberfield.h"
@@ -43,6 +44,11 @@ LiberoBar::LiberoBar(Recorder& recorder, QWidget* parent)
         offerReplaced();
         showDraft();
     });
+    connect(&m_libero->field(), &QLineEdit::textEdited, this, &LiberoBar::goOn);
+    connect(&m_replaced->field(), &NumberField::emptiedBack, this, [this] {
+        if (m_libero->isVisibleTo(this))
+            m_libero->field().setFocus();
+    });
     connect(m_replaced, &NumberPick::changed, this, &LiberoBar::showDraft);
 }
 
@@ -72,6 +78,7 @@ void LiberoBar::open(Team team, Qt::Key again) {
     const bool marks = state().set().contacted && m_moves.back() == Move::Serves;
     m_move->choose(marks ? static_cast<int>(m_moves.size()) - 1 : 0);
     m_replaced->setNumber(std::nullopt);
+    m_replaced->field().holdKeys(false);
     arrangeRows();
     showDraft();
     present(this);
@@ -147,19 +154,21 @@ void LiberoBar::arrangeRows() {
     m_libero->offer(std::move(offered));
     m_libero->setNumber(numbers.size() == 1 ? std::optional(numbers.front()) : std::nullopt);
     offerReplaced();
+    const auto proposed = move() == Move::In ? proposedReplacement(state(), m_team) : std::nullopt;
+    m_libero->propose(proposed && numbers.size() > 1 ? std::optional(proposed->libero) : std::nullopt);
+    m_replaced->propose(proposed ? std::optional(proposed->replaced) : std::nullopt);
     setShown(m_libero, numbers.size() > 1);
     setShown(m_replaced, move() == Move::In);
 }
 
 std::optional<Entry> LiberoBar::drafted() const {
-    const std::optional<ShirtNumber> libero = m_libero->number();
+    const std::optional<ShirtNumber> libero = m_libero->numberOrProposed();
+    const std::optional<ShirtNumber> replaced = m_replaced->numberOrProposed();
     if (!move())
         return std::nullopt;
     switch (*move()) {
     case Move::In:
-        if (!libero || !m_replaced->number())
-            return std::nullopt;
-        return LiberoIn{m_team, *libero, *m_replaced->number()};
+        return libero && replaced ? std::optional<Entry>(LiberoIn{m_team, *libero, *replaced}) : std::nullopt;
     case Move::Out:
         return LiberoOut{m_team, own().libero->libero};
     case Move::Exchange:
@@ -173,6 +182,9 @@ std::optional<Entry> LiberoBar::drafted() const {
 }
 
 QString LiberoBar::prompt() const {
+    if (move() == Move::In && !m_replaced->number() && m_replaced->field().proposed())
+        return fill(Table::tr("In for %1, at the place of the server? Enter records it, or type another number."),
+                    {QString::number(m_replaced->field().proposed()->value)});
     if (drafted())
         return Table::tr("Enter records.");
     if (!m_libero->number())
@@ -186,6 +198,18 @@ void LiberoBar::goToMissing() {
         missing->field().setFocus(Qt::ShortcutFocusReason);
     else
         setFocus(Qt::ShortcutFocusReason);
+}
+
+/// A number that can only be hers leaves the keyboard to the one she comes in for.
+void LiberoBar::goOn() {
+    const QString typed = m_libero->field().text();
+    const bool onlyOne = std::ranges::count_if(candidates(), [&](ShirtNumber number) {
+                             return QString::number(number.value).startsWith(typed);
+                         }) == 1;
+    const bool whole = onlyOne && m_libero->number() && std::ranges::count(candidates(), *m_libero->number()) == 1;
+    m_replaced->field().holdKeys(m_libero->number().has_value());
+    if (whole && m_replaced->isVisibleTo(this))
+        m_replaced->field().setFocus(Qt::ShortcutFocusReason);
 }
 
 void LiberoBar::moveChanged() {

@@ -34,6 +34,7 @@ private:
     void offerReplaced();
     void moveChanged();
     void arrangeRows();
+    void goOn();
 
     Team m_team = Team::Home;
     std::vector<Entry> m_lawful; ///< the replacements that the judge has nothing against

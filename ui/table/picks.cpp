@@ -129,6 +129,15 @@ std::optional<ShirtNumber> NumberPick::number() const {
     return m_field->number();
 }
 
+std::optional<ShirtNumber> NumberPick::numberOrProposed() const {
+    return number() ? number() : m_field->proposed();
+}
+
+void NumberPick::propose(std::optional<ShirtNumber> number) {
+    m_field->propose(number);
+    showChosen();
+}
+
 void NumberPick::setNumber(std::optional<ShirtNumber> number) {
     const QSignalBlocker quiet(m_field);
     m_field->setNumber(number);
@@ -155,7 +164,7 @@ void NumberPick::rebuild() {
 
 void NumberPick::showChosen() {
     for (NumberButton* button : m_buttons)
-        button->setChecked(number() == button->number());
+        button->setChecked(numberOrProposed() == button->number());
 }
 
 OptionPick::OptionPick(const QString& label, const QString& name, QWidget* parent)

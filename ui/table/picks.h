@@ -44,8 +44,12 @@ public:
     void setLabel(const QString& label);
     void offer(std::vector<OfferedNumber> numbers);
     [[nodiscard]] std::optional<ShirtNumber> number() const;
+    /// The number in the field, or the one proposed while it is empty.
+    [[nodiscard]] std::optional<ShirtNumber> numberOrProposed() const;
     /// Sets the number without a signal.
     void setNumber(std::optional<ShirtNumber> number);
+    /// Proposes one without a signal, or takes the proposal back.
+    void propose(std::optional<ShirtNumber> number);
     [[nodiscard]] NumberField& field() const { return *m_field; }
 
 Q_SIGNALS:

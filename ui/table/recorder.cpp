@@ -49,14 +49,22 @@ Outcome Recorder::overrule(const Entry& entry, const QString& reason, const std:
 }
 
 Outcome Recorder::undo() {
-    if (!m_canUndo)
+    const std::optional<EntryNumber> newest = newestStanding(m_file.ledger().entries());
+    if (!newest)
         return Objected{};
+    Findings findings = m_file.judge(Strike{*newest, {}});
+    if (isRefused(findings)) // a seal is not undone
+        return Objected{std::move(findings)};
     return settle(m_file.undo(m_clock.utc()));
 }
 
 Outcome Recorder::redo() {
-    if (!m_canRedo)
+    const std::optional<EntryNumber> undone = newestUndone(m_file.ledger().entries());
+    if (!undone)
         return Objected{};
+    Findings findings = m_file.judge(Strike{*undone, {}});
+    if (isRefused(findings))
+        return Objected{std::move(findings)};
     return settle(m_file.redo(m_clock.utc()));
 }
 

@@ -53,6 +53,7 @@ public:
     Outcome attempt(const Entry& entry, const std::optional<Placed>& placed = std::nullopt);
     /// Records against findings that only say "unlawful", on the referee's word.
     Outcome overrule(const Entry& entry, const QString& reason, const std::optional<Placed>& placed = std::nullopt);
+    /// Nothing to undo or redo: objected without findings.
     Outcome undo();
     Outcome redo();
 

@@ -48,6 +48,10 @@ bool isFrame(const Entry& entry) {
            std::holds_alternative<Officials>(entry);
 }
 
+bool isSeal(const Finding& finding) {
+    return finding.kind == FindingKind::IsSealed;
+}
+
 } // namespace
 
 RepairBar::RepairBar(Recorder& recorder, QWidget* parent)
@@ -304,7 +308,13 @@ Findings RepairBar::findings(const Entry& entry) const {
 }
 
 Outcome RepairBar::record(const Entry& entry, const QString& reason) {
-    return reason.isEmpty() ? recorder().attempt(entry, placed()) : recorder().overrule(entry, reason, placed());
+    Outcome outcome =
+        reason.isEmpty() ? recorder().attempt(entry, placed()) : recorder().overrule(entry, reason, placed());
+    const auto* objected = std::get_if<Objected>(&outcome);
+    if (objected && std::ranges::any_of(objected->findings, isSeal)) // once the bar has said so itself
+        QMetaObject::invokeMethod(
+            this, [this, at = target()] { Q_EMIT sealMet(at); }, Qt::QueuedConnection);
+    return outcome;
 }
 
 void RepairBar::goToMissing() {

@@ -29,6 +29,10 @@ public:
     [[nodiscard]] EntryNumber target() const;
     [[nodiscard]] QString preview() const;
 
+Q_SIGNALS:
+    /// The entry chosen cannot be corrected, since it is sealed.
+    void sealMet(setfolio::EntryNumber entry);
+
 protected:
     [[nodiscard]] std::optional<Entry> drafted() const override;
     [[nodiscard]] QString prompt() const override;

@@ -3,6 +3,7 @@
 #include "ui/table/substitutionbar.h"
 
 #include "core/rules/notice.h"
+#include "core/rules/proposals.h"
 #include "core/rules/ways.h"
 #include "ui/table/bench.h"
 #include "ui/table/numberfield.h"
@@ -60,19 +61,30 @@ SubstitutionBar::SubstitutionBar(Recorder& recorder, QWidget* parent)
     m_kind->offer({{Table::tr("Exceptional"), {}, Qt::Key_E}, {Table::tr("Place stays vacant"), {}, Qt::Key_V}});
     m_why->hide();
     connect(m_in, &NumberPick::changed, this, &SubstitutionBar::inChanged);
+    connect(&m_in->field(), &QLineEdit::textEdited, this, &SubstitutionBar::goOn);
+    connect(&m_out->field(), &NumberField::emptiedBack, this, [this] { m_in->field().setFocus(); });
     connect(m_out, &NumberPick::changed, this, &SubstitutionBar::outChanged);
     connect(m_kind, &OptionPick::changed, this, &SubstitutionBar::kindChanged);
 }
 
 void SubstitutionBar::open(Team team, std::optional<ShirtNumber> out) {
+    start(team, out);
+    if (!out)
+        propose(proposedSubstitution(state(), team));
+    showDraft();
+}
+
+void SubstitutionBar::start(Team team, std::optional<ShirtNumber> out) {
     m_team = team;
     m_outIsProposed = false;
     m_in->setNumber(std::nullopt);
     m_out->setNumber(out);
+    m_out->field().holdKeys(false);
     m_kind->choose(-1);
     m_why->clear();
     setShown(m_why, false);
     setShown(m_in, true);
+    propose(std::nullopt);
     refill();
     showDraft();
     present(&m_in->field());
@@ -116,8 +128,8 @@ bool SubstitutionBar::isVacating() const {
 }
 
 std::optional<Entry> SubstitutionBar::drafted() const {
-    const std::optional<ShirtNumber> in = m_in->number();
-    const std::optional<ShirtNumber> out = m_out->number();
+    const std::optional<ShirtNumber> in = m_in->numberOrProposed();
+    const std::optional<ShirtNumber> out = m_out->numberOrProposed();
     if (!out || (!in && !isVacating()))
         return std::nullopt;
     if (isVacating())
@@ -130,6 +142,10 @@ QString SubstitutionBar::prompt() const {
         return m_out->number() ? placeStaysVacant(state(), m_team) : Table::tr("Who leaves the court?");
     if (isExceptional() && m_out->number())
         return exceptionalMeans(state(), *m_out->number());
+    if (m_in->field().proposed())
+        return fill(
+            Table::tr("As before: %1 in for %2. Enter records it, or type another number."),
+            {QString::number(m_in->field().proposed()->value), QString::number(m_out->field().proposed()->value)});
     if (!m_in->number())
         return Table::tr("Number in, number out, Enter.");
     if (!m_out->number())
@@ -166,7 +182,7 @@ void SubstitutionBar::settled(const Entry& entry) {
     const auto* substitution = std::get_if<Substitution>(&entry);
     if (substitution && isExceptional() && !why.isEmpty())
         remarkOn(*substitution, why);
-    open(m_team);
+    start(m_team); // nothing is proposed: Enter pressed twice is no second substitution
     QStringList words{substitution ? substitutionRecorded(*substitution, state())
                                    : placeVacatedRecorded(state(), m_team)};
     for (const Notice& notice : noticesFor(state(), entry))
@@ -179,8 +195,21 @@ void SubstitutionBar::remarkOn(const Substitution& substitution, const QString& 
     static_cast<void>(recorder().attempt(Remark{exceptionalRemark(state(), substitution, why)}));
 }
 
+void SubstitutionBar::propose(const std::optional<Substitution>& substitution) {
+    m_in->propose(substitution ? std::optional(substitution->in) : std::nullopt);
+    m_out->propose(substitution ? std::optional(substitution->out) : std::nullopt);
+}
+
+/// A number of two digits that says nothing of who goes out leaves the keyboard to that one.
+void SubstitutionBar::goOn() {
+    if (!m_out->number() && m_in->field().text().size() == 2 && early().empty())
+        m_out->field().setFocus(Qt::ShortcutFocusReason);
+}
+
 void SubstitutionBar::inChanged() {
+    propose(std::nullopt);
     const std::optional<ShirtNumber> in = m_in->number();
+    m_out->field().holdKeys(in.has_value());
     const std::optional<ShirtNumber> proposed =
         in && !isExceptional() ? proposedOut(state().set().teams[m_team], *in) : std::nullopt;
     if (m_outIsProposed || (proposed && !m_out->number())) {
@@ -191,12 +220,14 @@ void SubstitutionBar::inChanged() {
 }
 
 void SubstitutionBar::outChanged() {
+    propose(std::nullopt);
     m_outIsProposed = false;
     offerIn();
     showDraft();
 }
 
 void SubstitutionBar::kindChanged() {
+    propose(std::nullopt);
     setShown(m_in, !isVacating());
     setShown(m_why, isVacating() || isExceptional());
     if (isVacating())

@@ -8,7 +8,8 @@
 
 namespace setfolio {
 
-/// Number in, number out (proposed where there is only one lawful answer), Enter. An exceptional one, and a place that
+/// Number in, number out (proposed where there is only one lawful answer), Enter; or Enter alone for the substitution
+/// that is proposed when the bar opens. An exceptional one, and a place that
 /// stays vacant because nobody can come in, say what happened.
 class SubstitutionBar : public EntryBar {
     Q_OBJECT
@@ -31,8 +32,11 @@ private:
     [[nodiscard]] bool isExceptional() const;
     [[nodiscard]] bool isVacating() const;
     [[nodiscard]] SubstitutionKind kind() const;
-    void refill();
     void offerIn();
+    void start(Team team, std::optional<ShirtNumber> out = std::nullopt);
+    void refill();
+    void propose(const std::optional<Substitution>& substitution);
+    void goOn();
     void inChanged();
     void outChanged();
     void kindChanged();

@@ -8,6 +8,8 @@
 #include "ui/dialogs/setdialogs.h"
 #include "ui/dialogs/tossdialog.h"
 #include "ui/print/preview.h"
+#include "ui/signoff/reopendialog.h"
+#include "ui/signoff/signoffdialog.h"
 #include "ui/table/interval.h"
 #include "ui/wording/tablewords.h"
 
@@ -54,6 +56,15 @@ TableDialogs standardDialogs(const SheetFonts& fonts, const Clock& clock) {
     };
     dialogs.closeMatch = [](QWidget* parent, const MatchState& state) {
         return answerOf(MatchCloseDialog(state, QLocale(), parent));
+    };
+    dialogs.signOff = [fonts](QWidget* parent, Recorder& recorder, std::optional<int> set) {
+        SignOffDialog(recorder, set, fonts, parent).exec();
+    };
+    dialogs.reopen = [](QWidget* parent, const MatchState& state, std::optional<int> set) -> std::optional<Answer> {
+        ReopenDialog dialog(state, set, parent);
+        if (dialog.exec() != QDialog::Accepted)
+            return std::nullopt;
+        return Answer{dialog.result(), std::nullopt};
     };
     dialogs.print = [fonts, clock](QWidget* parent, const MatchFile& file) {
         PreviewOptions options;

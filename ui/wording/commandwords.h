@@ -17,6 +17,7 @@ struct UsageError {
         RepeatedOption,
         MissingValue,   ///< an option without its value
         UnknownPaper,   ///< the value of --paper
+        UnknownInks,    ///< the value of --inks
         UnknownSheet,   ///< a name in the value of --sheets
         UnknownFormat,  ///< the value of --as for an export
         UnknownPdfForm, ///< the value of --as for printing
@@ -52,6 +53,8 @@ struct UsageError {
 [[nodiscard]] QString holdsNoMatch(const QString& path);
 [[nodiscard]] QString sheetsNotDrawn(const QString& path);
 [[nodiscard]] QString pagesWritten(const QString& path, int pages);
+/// A copy of a match without names has been written.
+[[nodiscard]] QString namesLeftOut(const QString& path);
 [[nodiscard]] QString standardOutputFailed();
 [[nodiscard]] QString noScreen();
 [[nodiscard]] QString typefaceMissing(const QString& family, const QString& package);

@@ -64,6 +64,7 @@ private Q_SLOTS:
     void doubleZeroIsNoNumber();
     void numbersMayBeTapped();
     void theEarlierLineUpComesOnlyWhenAskedFor();
+    void theEarlierLineUpMayBeTurned();
     void theRostersLiberosComeOnlyWhenAskedFor();
     void aRecordedLineUpIsShownAndNotRecordedAgain();
     void theServingOrderIsShown_data();
@@ -240,6 +241,21 @@ void LineUpDialogTest::theEarlierLineUpComesOnlyWhenAskedFor() {
     QTest::mouseClick(childOf<QPushButton>(*home, "asEarlier"), Qt::LeftButton);
     QCOMPARE(home->lineUp().positions, six({1, 3, 4, 7, 8, 9}));
     QVERIFY(record(dialog)->isEnabled());
+}
+
+void LineUpDialogTest::theEarlierLineUpMayBeTurned() {
+    MatchBuilder match = setWon();
+    match.add(SetEnded{});
+    LineUpDialog dialog(match.state(), Team::Home);
+    LineUpPanel* home = panelOf(dialog, Team::Home);
+    QTest::mouseClick(childOf<QPushButton>(*home, "asEarlier"), Qt::LeftButton);
+    const LineUp before = home->lineUp();
+    QTest::mouseClick(childOf<QPushButton>(*home, "rotate"), Qt::LeftButton);
+    QCOMPARE(home->lineUp().positions, six({3, 4, 7, 8, 9, 1}));
+    QCOMPARE(home->lineUp().liberos, before.liberos);
+    for (int turn = 0; turn < 5; ++turn)
+        QTest::mouseClick(childOf<QPushButton>(*home, "rotate"), Qt::LeftButton);
+    QCOMPARE(home->lineUp().positions, before.positions);
 }
 
 void LineUpDialogTest::theRostersLiberosComeOnlyWhenAskedFor() {

@@ -91,6 +91,13 @@ private:
         asked.closeMatch = [this](QWidget* w, const MatchState& s) {
             return dialogs.closeMatch ? dialogs.closeMatch(w, s) : std::nullopt;
         };
+        asked.signOff = [this](QWidget* w, Recorder& r, std::optional<int> set) {
+            if (dialogs.signOff)
+                dialogs.signOff(w, r, set);
+        };
+        asked.reopen = [this](QWidget* w, const MatchState& s, std::optional<int> set) {
+            return dialogs.reopen ? dialogs.reopen(w, s, set) : std::nullopt;
+        };
         asked.print = [this](QWidget*, const MatchFile&) { ++printed; };
         auto fonts = SheetFonts::load();
         if (!fonts)

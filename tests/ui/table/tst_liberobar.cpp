@@ -40,6 +40,7 @@ private Q_SLOTS:
     void sheGoesOutByTwoKeys();
     void oneLiberoComesForTheOther();
     void ofTwoLiberosTheNumberIsAsked();
+    void enterAloneTakesWhatIsProposed();
     void thePictureShowsHerWithHerMark();
     void theButtonSaysWhoIsOn();
     void anOpenRallyIsSaidBeforeEnter();
@@ -109,13 +110,20 @@ void TestLiberoBar::oneLiberoComesForTheOther() {
 void TestLiberoBar::ofTwoLiberosTheNumberIsAsked() {
     OpenTable table(withTwoLiberos());
     table.press(Qt::Key_F);
-    QCOMPARE(bar(table).sentence(), QStringLiteral("Which libero?"));
-    table.type("8");
-    table.press(Qt::Key_Return); // for whom? on to the second field
+    QCOMPARE(table.find<QLineEdit>("liberoNumber")->placeholderText(), QStringLiteral("8"));
+    table.type("9"); // it can only be hers: on to the second field
     QCOMPARE(table.window().focusWidget()->objectName(), QStringLiteral("liberoFor"));
     table.type("6");
     table.press(Qt::Key_Return);
-    QVERIFY(std::get<LiberoIn>(table.newest().entry) == (LiberoIn{Team::Home, ShirtNumber(8), ShirtNumber(6)}));
+    QVERIFY(std::get<LiberoIn>(table.newest().entry) == (LiberoIn{Team::Home, ShirtNumber(9), ShirtNumber(6)}));
+}
+
+void TestLiberoBar::enterAloneTakesWhatIsProposed() {
+    OpenTable table(withTwoLiberos());
+    table.press(Qt::Key_F);
+    QVERIFY(bar(table).sentence().startsWith(u"In for 1, "));
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<LiberoIn>(table.newest().entry) == (LiberoIn{Team::Home, ShirtNumber(8), ShirtNumber(1)}));
 }
 
 void TestLiberoBar::thePictureShowsHerWithHerMark() {

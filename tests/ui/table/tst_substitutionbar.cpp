@@ -87,6 +87,10 @@ private Q_SLOTS:
     void aPressOnAPlayerAsksForSomebodyInHerPlace();
     void aPressOnALiberoAsksForHerReplacement();
     void betweenThePlayersNothingHappens();
+    void enterAloneRecordsWhatIsProposed();
+    void enterTwiceIsOneSubstitution();
+    void aTypedNumberTakesThePlaceOfTheProposal();
+    void twoDigitsGoOnToTheNumberOut();
 };
 
 void TestSubstitutionBar::keysAloneMakeASubstitution() {
@@ -381,6 +385,52 @@ void TestSubstitutionBar::betweenThePlayersNothingHappens() {
     QVERIFY(!table.find<SubstitutionBar>("substitutionBar")->isVisible());
     QVERIFY(table.find<NoticeStrip>("noticeStrip")->view().refused.startsWith(u"The rally is not decided"));
     QCOMPARE(table.recorded(), before + 1);
+}
+
+/// Home serves from slot I, where 7 came in for 1 before and went out again.
+MatchBuilder withOnePair() {
+    return withRoster().substitute(Team::Home, 7, 1).play("h").substitute(Team::Home, 1, 7).play("h");
+}
+
+void TestSubstitutionBar::enterAloneRecordsWhatIsProposed() {
+    OpenTable table(withOnePair());
+    table.press(Qt::Key_S);
+    auto* bar = table.find<SubstitutionBar>("substitutionBar");
+    QVERIFY2(bar->sentence().startsWith(u"As before: 7 in for 1."), qPrintable(bar->sentence()));
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Substitution>(table.newest().entry) == (Substitution{Team::Home, ShirtNumber(7), ShirtNumber(1)}));
+}
+
+void TestSubstitutionBar::enterTwiceIsOneSubstitution() {
+    OpenTable table(withOnePair());
+    table.press(Qt::Key_S);
+    table.press(Qt::Key_Return);
+    const std::size_t before = table.recorded();
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.recorded(), before);
+}
+
+void TestSubstitutionBar::aTypedNumberTakesThePlaceOfTheProposal() {
+    OpenTable table(withOnePair());
+    table.press(Qt::Key_S);
+    table.type("8");
+    QCOMPARE(table.find<SubstitutionBar>("substitutionBar")->sentence(), QStringLiteral("Who goes out?"));
+    table.press(Qt::Key_Return);
+    table.type("4");
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Substitution>(table.newest().entry) == (Substitution{Team::Home, ShirtNumber(8), ShirtNumber(4)}));
+}
+
+void TestSubstitutionBar::twoDigitsGoOnToTheNumberOut() {
+    MatchBuilder match;
+    OpenTable table(match.started());
+    table.press(Qt::Key_S);
+    table.type("10");
+    QCOMPARE(table.window().focusWidget()->objectName(), QStringLiteral("subOut"));
+    table.press(Qt::Key_Left); // half a substitution: no key of the table passes
+    QCOMPARE(table.score().home, 0);
+    table.press(Qt::Key_Backspace);
+    QCOMPARE(table.window().focusWidget()->objectName(), QStringLiteral("subIn"));
 }
 
 QTEST_MAIN(TestSubstitutionBar)

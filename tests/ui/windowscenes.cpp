@@ -254,38 +254,8 @@ std::vector<WindowScene> rulebookScenes() {
     };
 }
 
-} // namespace
-
-const std::vector<WindowScene>& windowScenes() {
-    using enum Qt::Key;
-    static const std::vector<WindowScene> windows{
-        {"table before the toss", [] { return table(withRosters()); }},
-        {"table before the line-ups", [] { return table(withRosters().toss(Team::Visitors)); }},
-        {"table before the set", [] { return table(linedUp()); }},
-        {"table in a rally", [] { return table(inPlay().play("hvhs")); }},
-        {"table late in a set",
-         [] { return table(inPlay().play("hvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvh")); }},
-        {"table with a substitution", [] { return table(inPlay(), [](OpenTable& t) {
-                                               press(t, {Key_S, Key_2});
-                                           }); }},
-        {"table with a substitution against the rules",
-         [] {
-             return table(inPlay().substitute(Team::Home, 10, 1), [](OpenTable& t) {
-                 press(t, {Key_S});
-                 t.type("10");
-             });
-         }},
-        {"table with a time-out", [] { return table(inPlay().play("hv"), [](OpenTable& t) { press(t, {Key_D}); }); }},
-        {"table asking for the referee's word",
-         [] {
-             return table(inPlay().add(TimeOut{Team::Home}).add(TimeOut{Team::Home}),
-                          [](OpenTable& t) { press(t, {Key_D}); });
-         }},
-        {"table with a remark", [] { return table(inPlay(), [](OpenTable& t) { press(t, {Key_M}); }); }},
-        {"table with bands", [] { return table(inPlay(), tellAll); }},
-        {"table that is read-only", readOnlyTable},
-        {"table after a set", [] { return table(setWon()); }},
-        {"table between two sets", [] { return table(setWon().add(SetEnded{QTime(18, 59)})); }},
+std::vector<WindowScene> dialogScenes() {
+    return {
         {"start page", startPage},
         {"start page without matches", [] { return make<StartPage>(std::vector<RecentMatch>()); }},
         {"new match: match", [] { return newMatch(1, draft()); }},
@@ -321,8 +291,43 @@ const std::vector<WindowScene>& windowScenes() {
         {"preview", preview},
         {"preview with a long sentence", previewWithSentence},
     };
+}
+
+} // namespace
+
+const std::vector<WindowScene>& windowScenes() {
+    using enum Qt::Key;
+    static const std::vector<WindowScene> windows{
+        {"table before the toss", [] { return table(withRosters()); }},
+        {"table before the line-ups", [] { return table(withRosters().toss(Team::Visitors)); }},
+        {"table before the set", [] { return table(linedUp()); }},
+        {"table in a rally", [] { return table(inPlay().play("hvhs")); }},
+        {"table late in a set",
+         [] { return table(inPlay().play("hvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvhvh")); }},
+        {"table with a substitution", [] { return table(inPlay(), [](OpenTable& t) {
+                                               press(t, {Key_S, Key_2});
+                                           }); }},
+        {"table with a substitution against the rules",
+         [] {
+             return table(inPlay().substitute(Team::Home, 10, 1), [](OpenTable& t) {
+                 press(t, {Key_S});
+                 t.type("10");
+             });
+         }},
+        {"table with a time-out", [] { return table(inPlay().play("hv"), [](OpenTable& t) { press(t, {Key_D}); }); }},
+        {"table asking for the referee's word",
+         [] {
+             return table(inPlay().add(TimeOut{Team::Home}).add(TimeOut{Team::Home}),
+                          [](OpenTable& t) { press(t, {Key_D}); });
+         }},
+        {"table with a remark", [] { return table(inPlay(), [](OpenTable& t) { press(t, {Key_M}); }); }},
+        {"table with bands", [] { return table(inPlay(), tellAll); }},
+        {"table that is read-only", readOnlyTable},
+        {"table after a set", [] { return table(setWon()); }},
+        {"table between two sets", [] { return table(setWon().add(SetEnded{QTime(18, 59)})); }},
+    };
     static const std::vector<WindowScene> scenes =
-        joined(joined(joined(windows, barScenes()), bookScenes()), rulebookScenes());
+        joined(joined(joined(joined(windows, dialogScenes()), barScenes()), bookScenes()), rulebookScenes());
     return scenes;
 }
 

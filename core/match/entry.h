@@ -18,7 +18,7 @@
 namespace setfolio {
 
 /// A correction that strikes an earlier entry. What it struck stays in the ledger and, struck, on the sheet. Undo
-/// strikes the newest standing entry; striking a Strike is redo.
+/// strikes what was done last, an entry or a correction (undo.h); striking an undo is redo.
 struct Strike {
     EntryNumber target;
     QString reason;

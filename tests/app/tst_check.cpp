@@ -26,6 +26,25 @@ const auto pastTheLimit =
 {"kind":"time-out","team":"home","overruled":"the clock had failed"}
 )"_ba;
 
+/// A match that has got as far as its rosters and the toss: numbers 1 to 12, liberos 9 and 10. Line 5 is the next.
+QByteArray tossedUnder(const QByteArray& rulebook) {
+    QByteArray players;
+    for (int number = 1; number <= 12; ++number)
+        players += (number > 1 ? "," : "") + R"({"number":%1})"_ba.replace("%1", QByteArray::number(number));
+    QByteArray list =
+        R"({"kind":"match-opened","best-of":5,"rulebook":"%1","teams":{"home":{"code":"SAL"},"visitors":{"code":"QRL"}}}
+{"kind":"roster","team":"home","players":[%2]}
+{"kind":"roster","team":"visitors","players":[%2]}
+{"kind":"toss","serves-first":"home","left":"home"}
+)"_ba;
+    return list.replace("%1", rulebook).replace("%2", players);
+}
+
+const auto slips = R"({"kind":"line-up","team":"home","positions":[1,2,3,4,5,6],"liberos":[9]}
+{"kind":"line-up","team":"visitors","positions":[1,2,3,4,5,6]}
+{"kind":"set-started"}
+)"_ba; // the next line is 8
+
 } // namespace
 
 class TestCheck : public QObject {
@@ -34,6 +53,8 @@ class TestCheck : public QObject {
 private Q_SLOTS:
     void theDemoIsWholeAndLawful();
     void findingsAreListedWithLineSentenceAndSource();
+    void eachNamesItsLineItsRuleAndItsSource_data();
+    void eachNamesItsLineItsRuleAndItsSource();
     void aDamagedFileIsNamedWithItsFirstBadLine_data();
     void aDamagedFileIsNamedWithItsFirstBadLine();
     void everyBitThatIsTurnedIsFound();
@@ -62,6 +83,49 @@ void TestCheck::findingsAreListedWithLineSentenceAndSource() {
                       "[Time-outs, a team in a set: 2; NFHS 2003 rule changes (two time-outs a set)] The referee let "
                       "it stand: the clock had failed\n"
                       "a.setfolio: whole. Entries: 8, findings: 1.\n"_s);
+    QCOMPARE(ran.code, 1);
+}
+
+// clang-format off
+void TestCheck::eachNamesItsLineItsRuleAndItsSource_data() {
+    QTest::addColumn<QByteArray>("list");
+    QTest::addColumn<QString>("said");
+    QTest::newRow("no libero after a wrong number, an empty slip between")
+        << tossedUnder("college-women") + R"({"kind":"line-up","team":"home","positions":[1,2,3,4,5,6],"liberos":[19]}
+{"kind":"line-up","team":"home","positions":[1,2,3,4,5,6]}
+{"kind":"line-up","team":"home","positions":[1,2,3,4,5,6],"liberos":[9]}
+)"_ba   << u"line 7: The slip of SAL named a libero, 19, whom nobody wears: the team has no libero in this set. [A wrong libero's number on the line-up: means no libero that set; Referee magazine 09/2023"_s;
+    QTest::newRow("a second late replacement")
+        << tossedUnder("college-women") + slips + R"({"kind":"late-replacement","team":"home"}
+{"kind":"late-replacement","team":"home"}
+)"_ba   << u"line 9: A late replacement of SAL is not let pass now, and the sanction is the delay warning: tell the second referee. [A libero replacement after the signal: is warned in words once, then a delay; from memory"_s;
+    QTest::newRow("a libero for a player sent off")
+        << tossedUnder("high-school") + slips + R"({"kind":"sanction","team":"home","number":5,"level":"disqualification"}
+{"kind":"libero-in","team":"home","libero":9,"replaced":5}
+)"_ba   << u"line 9: Libero 9 of SAL may not come in for number 5, who was sent off: ask who else comes in. ["_s;
+    QTest::newRow("an illegal player before play is resumed")
+        << tossedUnder("high-school") + slips + R"({"kind":"illegal-player","team":"home","number":4}
+)"_ba   << u"line 8: No serve is contacted since number 4 of SAL came on court: tell the referee, nothing is lost yet. [An illegal substitution costs: the points of the present term of service; from memory"_s;
+    QTest::newRow("requests of the time that is taken back")
+        << tossedUnder("high-school") + slips + R"({"kind":"rally-won","by":"home"}
+{"kind":"time-out","team":"visitors"}
+{"kind":"rally-won","by":"home"}
+{"kind":"wrong-server","team":"home","served":4,"taken-back-from":8}
+)"_ba   << u"line 11: Requests of the time that is taken back go too: strike those from entry 9 on, then rule. [Time-outs and substitutions meanwhile are taken back too: yes; from memory"_s;
+    QTest::newRow("resumed too late")
+        << tossedUnder("international") + slips + R"({"kind":"suspended","reason":"lights","time":"2026-10-10T18:30:00.000Z"}
+{"kind":"resumed","go-on":"as-it-stood","time":"2026-10-10T23:30:00.000Z"}
+)"_ba   << u"line 9: Play was broken off 5 hours ago, more than 4: the match is played anew, in a file of its own. [Hours within which a match goes on where it stood: 4; FIVB Official Volleyball Rules 2025-2028, 17.3]"_s;
+}
+// clang-format on
+
+void TestCheck::eachNamesItsLineItsRuleAndItsSource() {
+    QFETCH(QByteArray, list);
+    QFETCH(QString, said);
+    const Folder folder;
+    QCOMPARE(folder.run({u"enter"_s, u"-"_s, u"--to"_s, u"a.setfolio"_s}, list).code, 1);
+    const Ran ran = folder.run({u"check"_s, u"a.setfolio"_s});
+    QVERIFY2(ran.out.contains(u"a.setfolio, "_s + said), qPrintable(ran.out));
     QCOMPARE(ran.code, 1);
 }
 

@@ -271,6 +271,33 @@ std::vector<WindowScene> signOffScenes() {
     };
 }
 
+std::vector<WindowScene> dialogScenes() {
+    return {
+        {"start page", startPage},
+        {"start page without matches", [] { return make<StartPage>(std::vector<RecentMatch>()); }},
+        {"new match: match", [] { return newMatch(1, draft()); }},
+        {"new match: home team", [] { return newMatch(2, draft()); }},
+        {"new match: visitors", [] { return newMatch(3, draft()); }},
+        {"new match: officials", [] { return newMatch(4, draft()); }},
+        {"new match with something to mend", newMatchWithProblems},
+        {"roster", [] { return make<RosterDialog>(withRosters().state(), Team::Home); }},
+        {"officials", [] { return make<OfficialsDialog>(withRosters().state()); }},
+        {"toss", [] { return make<TossDialog>(withRosters().state()); }},
+        {"toss that is refused", [] { return make<TossDialog>(inPlay().state()); }},
+        {"line-ups", [] { return lineUps(withRosters().toss(Team::Home).state(), "3478"); }},
+        {"line-ups against the rules", [] { return lineUps(withRosters().toss(Team::Home).state(), "3478999"); }},
+        {"line-ups of a later set", [] { return lineUps(setWon().add(SetEnded{}).state(), ""); }},
+        {"end of a set", [] { return make<SetEndDialog>(setWon().state(), QTime(18, 59), unitedStates); }},
+        {"end of a set that goes on", [] { return make<SetEndDialog>(inPlay().state(), QTime(18, 59), unitedStates); }},
+        {"close of the match", [] { return make<MatchCloseDialog>(threeSetsWon(), unitedStates); }},
+        {"practice", [] { return make<PracticeDialog>(); }},
+        {"practice at the table", practiceTable},
+        {"comparison of two sheets", [] { return make<ComparisonDialog>(twoSheets()); }},
+        {"preview", preview},
+        {"preview with a long sentence", previewWithSentence},
+    };
+}
+
 } // namespace
 
 const std::vector<WindowScene>& windowScenes() {
@@ -303,31 +330,10 @@ const std::vector<WindowScene>& windowScenes() {
         {"table that is read-only", readOnlyTable},
         {"table after a set", [] { return table(setWon()); }},
         {"table between two sets", [] { return table(setWon().add(SetEnded{QTime(18, 59)})); }},
-        {"start page", startPage},
-        {"start page without matches", [] { return make<StartPage>(std::vector<RecentMatch>()); }},
-        {"new match: match", [] { return newMatch(1, draft()); }},
-        {"new match: home team", [] { return newMatch(2, draft()); }},
-        {"new match: visitors", [] { return newMatch(3, draft()); }},
-        {"new match: officials", [] { return newMatch(4, draft()); }},
-        {"new match with something to mend", newMatchWithProblems},
-        {"roster", [] { return make<RosterDialog>(withRosters().state(), Team::Home); }},
-        {"officials", [] { return make<OfficialsDialog>(withRosters().state()); }},
-        {"toss", [] { return make<TossDialog>(withRosters().state()); }},
-        {"toss that is refused", [] { return make<TossDialog>(inPlay().state()); }},
-        {"line-ups", [] { return lineUps(withRosters().toss(Team::Home).state(), "3478"); }},
-        {"line-ups against the rules", [] { return lineUps(withRosters().toss(Team::Home).state(), "3478999"); }},
-        {"line-ups of a later set", [] { return lineUps(setWon().add(SetEnded{}).state(), ""); }},
-        {"end of a set", [] { return make<SetEndDialog>(setWon().state(), QTime(18, 59), unitedStates); }},
-        {"end of a set that goes on", [] { return make<SetEndDialog>(inPlay().state(), QTime(18, 59), unitedStates); }},
-        {"close of the match", [] { return make<MatchCloseDialog>(threeSetsWon(), unitedStates); }},
-        {"practice", [] { return make<PracticeDialog>(); }},
-        {"practice at the table", practiceTable},
-        {"comparison of two sheets", [] { return make<ComparisonDialog>(twoSheets()); }},
-        {"preview", preview},
-        {"preview with a long sentence", previewWithSentence},
     };
     static const std::vector<WindowScene> scenes =
-        joined(joined(joined(joined(windows, barScenes()), bookScenes()), rulebookScenes()), signOffScenes());
+        joined(joined(joined(joined(joined(windows, dialogScenes()), barScenes()), bookScenes()), rulebookScenes()),
+               signOffScenes());
     return scenes;
 }
 

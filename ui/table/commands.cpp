@@ -198,14 +198,13 @@ QString nameOf(TableCommand command) {
     case TableCommand::Forfeit:           return Table::tr("Forfeit…");
     case TableCommand::Remark:            return Table::tr("Remark…");
     case TableCommand::Correct:           return Table::tr("Correct…");
-    case TableCommand::Undo:              return Table::tr("Undo"); case TableCommand::Redo: return Table::tr("Redo");
+    case TableCommand::Undo: return Table::tr("Undo");  case TableCommand::Redo: return Table::tr("Redo");
     case TableCommand::GoToLive:          return Table::tr("Go to live");
-    case TableCommand::PageBack:          return Table::tr("Page back");
-    case TableCommand::PageOn:            return Table::tr("Page on");
+    case TableCommand::PageBack: return Table::tr("Page back");  case TableCommand::PageOn: return Table::tr("Page on");
     case TableCommand::LiveBand:          return Table::tr("Live band");
     case TableCommand::WholePage:         return Table::tr("Whole page");
     case TableCommand::PageWidth:         return Table::tr("Page width");
-    case TableCommand::Larger:            return Table::tr("Larger"); case TableCommand::Smaller: return Table::tr("Smaller");
+    case TableCommand::Larger: return Table::tr("Larger");  case TableCommand::Smaller: return Table::tr("Smaller");
     case TableCommand::NewMatch:          return Table::tr("New match…");
     case TableCommand::OpenMatch:         return Table::tr("Open…");
     case TableCommand::Toss:              return Table::tr("Toss…");

@@ -115,8 +115,7 @@ void Conductor::performUnsealed(TableCommand command) {
     case TableCommand::LeftPenalty:
     case TableCommand::RightPenalty:      return askPenalty(team);
     case TableCommand::Remark:            return askRemark();
-    case TableCommand::Undo:              return undo();
-    case TableCommand::Redo:              return redo();
+    case TableCommand::Undo: return undo();  case TableCommand::Redo: return redo();
     case TableCommand::Toss:              return askToss();
     case TableCommand::LeftLineUp:
     case TableCommand::RightLineUp:       return askLineUp(team);
@@ -124,15 +123,12 @@ void Conductor::performUnsealed(TableCommand command) {
     case TableCommand::RightRoster:       return askRoster(team);
     case TableCommand::Officials:         return askOfficials();
     case TableCommand::GoToLive:          return goToLiveAsked();
-    case TableCommand::PageBack:          return pageAsked(-1);
-    case TableCommand::PageOn:            return pageAsked(+1);
+    case TableCommand::PageBack: return pageAsked(-1);  case TableCommand::PageOn: return pageAsked(+1);
     case TableCommand::LiveBand:          return sightAsked(Sight::LiveBand);
     case TableCommand::WholePage:         return sightAsked(Sight::WholePage);
     case TableCommand::PageWidth:         return sightAsked(Sight::PageWidth);
-    case TableCommand::Larger:            return zoomAsked(+1);
-    case TableCommand::Smaller:           return zoomAsked(-1);
-    case TableCommand::NewMatch:          return newMatchAsked();
-    case TableCommand::OpenMatch:         return openMatchAsked();
+    case TableCommand::Larger: return zoomAsked(+1);  case TableCommand::Smaller: return zoomAsked(-1);
+    case TableCommand::NewMatch: return newMatchAsked();  case TableCommand::OpenMatch: return openMatchAsked();
     case TableCommand::SignOff:           return signOffAsked();
     case TableCommand::Reopen:            return reopenAsked();
     case TableCommand::Print:             return print();

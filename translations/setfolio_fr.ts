@@ -1929,7 +1929,7 @@
     </message>
     <message>
         <source>&amp;View</source>
-        <translation>&amp;Affichage</translation>
+        <translation>&amp;Vue</translation>
     </message>
     <message>
         <source>Look as the system</source>
@@ -2029,7 +2029,7 @@
     </message>
     <message>
         <source>New</source>
-        <translation>Nouveau</translation>
+        <translation>Nouv.</translation>
     </message>
     <message>
         <source>Why she cannot play on</source>
@@ -2637,7 +2637,7 @@
     </message>
     <message>
         <source>Set %1, best of %2</source>
-        <translation>Set %1, %2 sets max.</translation>
+        <translation>Set %1, max. %2</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -2677,11 +2677,11 @@
     </message>
     <message>
         <source>Line-ups late</source>
-        <translation>Formations en retard</translation>
+        <translation>Hors délai</translation>
     </message>
     <message>
         <source>Line-ups due %1</source>
-        <translation>Formations dans %1</translation>
+        <translation>Délai %1</translation>
     </message>
     <message>
         <source>Warm-up %1</source>
@@ -3583,7 +3583,7 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <name>setfolio::LineUpPanel</name>
     <message>
         <source>Roster’s liberos</source>
-        <translation>Libéros de l’effectif</translation>
+        <translation>Libéros</translation>
     </message>
     <message>
         <source>Puts in the liberos that the roster marks</source>
@@ -3985,18 +3985,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>The printer %1 did not take the sheets: look whether it is ready, or save them as a PDF.</source>
         <translation>L’imprimante %1 n’a pas pris les feuilles&#xa0;: regardez si elle est prête, ou enregistrez-les en PDF.</translation>
-    </message>
-    <message>
-        <source>Sets</source>
-        <translation>Sets</translation>
-    </message>
-    <message>
-        <source>Set %1</source>
-        <translation>Set %1</translation>
-    </message>
-    <message>
-        <source>All sets</source>
-        <translation>Tous les sets</translation>
     </message>
     <message>
         <source>Paper</source>
@@ -5421,6 +5409,57 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Source: %1</source>
         <translation>Source&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::SheetChooser</name>
+    <message>
+        <source>Match</source>
+        <translation>Match</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Sets</translation>
+    </message>
+    <message>
+        <source>Hand-over</source>
+        <translation>Passation</translation>
+    </message>
+    <message>
+        <source>Liberos</source>
+        <translation>Libéros</translation>
+    </message>
+    <message>
+        <source>For the coach</source>
+        <translation>Entraîneur</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation>Saisies</translation>
+    </message>
+    <message>
+        <source>Line-up slips</source>
+        <translation>Positions</translation>
+    </message>
+    <message>
+        <source>Blank slips</source>
+        <translation>Pos. vierges</translation>
+    </message>
+    <message>
+        <source>Blank set</source>
+        <translation>Set vierge</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Feuilles</translation>
+    </message>
+    <message>
+        <source>Of the sets</source>
+        <translation>Des sets</translation>
+    </message>
+    <message>
+        <source>Set %1</source>
+        <translation>Set %1</translation>
     </message>
 </context>
 <context>

@@ -40,6 +40,9 @@ void TestCommandLine::itAsksFor_data() {
     row("print a.setfolio --to a.pdf --paper=letter",  PrintSheets{{a}, pdf, PaperSize::Letter, PdfForm::Archive});
     row("print a.setfolio --to a.pdf --as archive",    PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive});
     row("print a.setfolio --to a.pdf --as plain",      PrintSheets{{a}, pdf, std::nullopt, PdfForm::Plain});
+    row("print a.setfolio --to a.pdf --numbers-only",  PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive, {}, InkSet::CobaltAndRust, Names::LeftOut});
+    row("print a.setfolio --numbers-only --to a.pdf",  PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive, {}, InkSet::CobaltAndRust, Names::LeftOut});
+    row("print a.setfolio --to a.pdf --inks greys",    PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive, {}, InkSet::Greys});
     row("print a.setfolio --to -x",                    PrintSheets{{a}, u"-x"_qs, std::nullopt, PdfForm::Archive});
     row("print --to a.pdf -- -a --to",                 PrintSheets{{u"-a"_qs, u"--to"_qs}, pdf, std::nullopt, PdfForm::Archive});
     row("check a.setfolio",                            CheckFiles{{a}});
@@ -50,6 +53,9 @@ void TestCommandLine::itAsksFor_data() {
     row("enter l.jsonl --to a.setfolio",               EnterList{u"l.jsonl"_qs, a});
     row("export a.setfolio --as json",                 ExportMatch{a, {}});
     row("export --to x --as json a.setfolio",          ExportMatch{a, u"x"_qs});
+    row("export a.setfolio --as csv",                  ExportMatch{a, {}, ExportForm::Csv});
+    row("export --numbers-only a.setfolio --as csv",   ExportMatch{a, {}, ExportForm::Csv, Names::LeftOut});
+    row("export a.setfolio --as match-file --numbers-only --to b", ExportMatch{a, u"b"_qs, ExportForm::MatchFile, Names::LeftOut});
     row("--help",                                      ShowHelp{});
     row("--version",                                   ShowVersion{});
     row("print --help",                                ShowHelp{});
@@ -76,6 +82,7 @@ void TestCommandLine::itIsRefused_data() {
     row("print a --to x --to y",                       RepeatedOption, "--to");
     row("print a --to x --paper a5",                   UnknownPaper,   "a5");
     row("print a --to x --paper A4",                   UnknownPaper,   "A4");
+    row("print a --to x --inks pink",                  UnknownInks,    "pink");
     row("print a --to x --as json",                    UnknownPdfForm, "json");
     row("print a --to x --sheets set,page",            UnknownSheet,   "page");
     row("check",                                       MissingFile,    "check");
@@ -86,7 +93,12 @@ void TestCommandLine::itIsRefused_data() {
     row("enter l",                                     MissingOption,  "--to");
     row("enter l m --to x",                            TooManyFiles,   "m");
     row("export a",                                    MissingOption,  "--as");
-    row("export a --as csv",                           UnknownFormat,  "csv");
+    row("export a --as xml",                           UnknownFormat,  "xml");
+    row("export a --as match-file --to b",             MissingOption,  "--numbers-only");
+    row("export a --as match-file --numbers-only",     MissingOption,  "--to");
+    row("export a --as csv --numbers-only=1",          UnknownOption,  "--numbers-only=1");
+    row("export a --numbers-only --numbers-only",      RepeatedOption, "--numbers-only");
+    row("check a --numbers-only",                      UnknownOption,  "--numbers-only");
     row("export a b --as json",                        TooManyFiles,   "b");
     row("export --as json",                            MissingFile,    "export");
 }
@@ -113,7 +125,7 @@ void TestCommandLine::everyRefusalHasASentenceOfItsOwn() {
     using enum UsageError::Code;
     QStringList sentences;
     for (const auto code : {UnknownOption, RepeatedOption, MissingValue, UnknownPaper, UnknownFormat, UnknownPdfForm,
-                            UnknownSeal, UnknownSheet, MissingOption, MissingFile, TooManyFiles}) {
+                            UnknownSeal, UnknownSheet, UnknownInks, MissingOption, MissingFile, TooManyFiles}) {
         sentences += sentence(UsageError{code, u"word%1"_qs});
         QVERIFY2(sentences.last().contains(u"word%1"), qPrintable(sentences.last()));
     }

@@ -19,7 +19,7 @@ constexpr double rounding = 1e-6;
 constexpr double lineOverZone = 0.5; // half of the heaviest rule on the edge of a zone
 
 /// What the checks treat alike.
-enum class Kind : std::uint8_t { Text, Mark, Rule, Box, Over, Ground };
+enum class Kind : std::uint8_t { Text, Mark, Rule, Box, Plate, Over, Ground };
 
 Kind kindOf(const Item& item) {
     if (std::holds_alternative<TextShape>(item.shape))
@@ -37,7 +37,14 @@ Kind kindOf(const Item& item) {
         return Kind::Mark;
     case ItemRole::Rule:
     case ItemRole::SignatureLine:
+    case ItemRole::Court:
+    case ItemRole::CutLine:
+    case ItemRole::ScoreLine:
+    case ItemRole::ScoreEvent:
         return Kind::Rule;
+    case ItemRole::Plate:
+    case ItemRole::Card:
+        return Kind::Plate;
     case ItemRole::Box:
         return Kind::Box;
     case ItemRole::MarkStrike:
@@ -52,7 +59,7 @@ Kind kindOf(const Item& item) {
     case ItemRole::SignatureStrike:
     case ItemRole::CloseOff:
         return Kind::Over;
-    default: // plates, tints, the live cell: what lies under
+    default: // tints, the live cell: what lies under
         return Kind::Ground;
     }
 }
@@ -112,6 +119,70 @@ QList<QPointF> outlineOf(const TextShape& text) {
     return points;
 }
 
+/// The letters of a text as they lie on the page.
+QPainterPath lettersOf(const TextShape& text) {
+    QPainterPath path;
+    path.setFillRule(Qt::WindingFill);
+    const double scale = text.em() / ShapedText::pixels;
+    for (const QGlyphRun& run : text.shaped->runs) {
+        const QList<quint32> glyphs = run.glyphIndexes();
+        for (qsizetype i = 0; i < glyphs.size(); ++i) {
+            QTransform place;
+            place.translate(text.left() + run.positions().at(i).x() * scale,
+                            text.anchor.y() + run.positions().at(i).y() * scale);
+            place.scale(scale, scale);
+            path.addPath(place.map(run.rawFont().pathForGlyph(glyphs.at(i))));
+        }
+    }
+    return path;
+}
+
+QPainterPath strokedAlong(const QPolygonF& points, bool closed, double width) {
+    QPainterPath path;
+    path.addPolygon(points);
+    if (closed)
+        path.closeSubpath();
+    QPainterPathStroker stroker;
+    stroker.setWidth(std::max(width, 1e-3));
+    stroker.setCapStyle(Qt::FlatCap);
+    stroker.setJoinStyle(Qt::RoundJoin);
+    return stroker.createStroke(path);
+}
+
+/// All that an item covers, up to the outer edge of its lines: a mark covers what is inside it.
+QPainterPath areaOf(const Item& item) {
+    QPainterPath path;
+    path.setFillRule(Qt::WindingFill);
+    std::visit(Overloaded{
+                   [&](const TextShape& text) { path = lettersOf(text); },
+                   [&](const LineShape& line) {
+                       path = strokedAlong(QPolygonF({line.from, line.to}), false, line.stroke.width);
+                   },
+                   [&](const RectShape& rect) {
+                       if (rect.fill)
+                           path.addRect(boundingBox(item));
+                       else
+                           path = strokedAlong(QPolygonF(rect.rect), true, rect.outline.width);
+                   },
+                   [&](const RingShape& ring) {
+                       const double radius = ring.radius + ring.stroke.width / 2;
+                       path.addEllipse(ring.centre, radius, radius);
+                   },
+                   [&](const PolygonShape& polygon) {
+                       path.addPolygon(polygon.corners);
+                       path.closeSubpath();
+                       path.addPath(strokedAlong(polygon.corners, true, polygon.stroke.width));
+                   },
+                   [&](const auto&) { path.addRect(boundingBox(item)); },
+               },
+               item.shape);
+    return path;
+}
+
+bool touch(const Item& first, const Item& second) {
+    return areaOf(first).intersects(areaOf(second));
+}
+
 double clearance(const TextShape& text, const Shape& mark) {
     double least = std::numeric_limits<double>::max();
     for (const QPointF& point : outlineOf(text))
@@ -143,6 +214,7 @@ public:
     explicit Checker(const Page& page) : m_page(page) {
         for (const Item& item : page.items)
             m_seen.push_back({&item, kindOf(item), boundingBox(item)});
+        std::ranges::stable_sort(m_seen, {}, [](const Seen& seen) { return seen.box.left(); });
     }
 
     QStringList faults() {
@@ -151,7 +223,7 @@ public:
             checkZone(seen);
         }
         for (std::size_t i = 0; i < m_seen.size(); ++i)
-            for (std::size_t k = i + 1; k < m_seen.size(); ++k)
+            for (std::size_t k = i + 1; k < m_seen.size() && m_seen[k].box.left() < m_seen[i].box.right(); ++k)
                 checkPair(m_seen[i], m_seen[k]);
         return m_faults;
     }
@@ -175,7 +247,7 @@ private:
             return;
         const auto is = [&](Kind a, Kind b) { return first.kind == a && second.kind == b; };
         if (is(Kind::Text, Kind::Text) || is(Kind::Mark, Kind::Mark)) {
-            if (!isCross(first, second))
+            if (!isCross(first, second) && touch(*first.item, *second.item))
                 complain(QStringLiteral("%1 lies over %2").arg(nameOf(first), nameOf(second)));
         } else if (is(Kind::Text, Kind::Mark)) {
             checkInMark(first, second);
@@ -195,7 +267,8 @@ private:
     }
     void checkInMark(const Seen& text, const Seen& mark) {
         if (!isContent(text, mark)) {
-            complain(QStringLiteral("%1 runs into %2").arg(nameOf(text), nameOf(mark)));
+            if (touch(*text.item, *mark.item))
+                complain(QStringLiteral("%1 runs into %2").arg(nameOf(text), nameOf(mark)));
             return;
         }
         const double least = clearance(std::get<TextShape>(text.item->shape), mark.item->shape);
@@ -204,9 +277,11 @@ private:
             complain(QStringLiteral("%1 touches its mark by %2 mm").arg(nameOf(text)).arg(-least, 0, 'f', 3));
     }
     void checkOnLine(const Seen& seen, const Seen& line) {
-        if (line.kind == Kind::Rule && !isBesideRung(seen, line))
+        if (line.kind == Kind::Rule && !isBesideRung(seen, line) && touch(*seen.item, *line.item))
             complain(
                 QStringLiteral("%1 lies on a rule at %2, %3").arg(nameOf(seen)).arg(line.box.x()).arg(line.box.y()));
+        if (line.kind == Kind::Plate && seen.kind == Kind::Text && !line.box.contains(seen.box))
+            complain(QStringLiteral("%1 runs over the edge of a plate").arg(nameOf(seen)));
         if (line.kind != Kind::Box)
             return;
         const double edge = std::get<RectShape>(line.item->shape).outline.width;

@@ -15,9 +15,9 @@ namespace setfolio::testing {
 /// - type smaller than 6 pt;
 /// - an item outside its zone or off the live area;
 /// - two texts, or two marks, that overlap;
-/// - a number or letter that touches the outline of its mark (measured on the outlines of the glyphs), or a text that
-///   runs into a mark it does not belong to;
-/// - a text or mark on a rule or on the edge of a box.
+/// - a number or letter that touches the outline of its mark, or a text that runs into a mark it does not belong to;
+/// - a text or mark on a rule, a text on the edge of a box or a plate.
+/// All is measured on the true outlines: of the letters, rings, triangles.
 /// Strikes, slashes, crosses and the closing line of the ladder lie over what they strike, and are left out.
 [[nodiscard]] QStringList faultsOf(const Page& page);
 

@@ -124,6 +124,10 @@ QLayout* LineUpPanel::makeHead() {
             tr("Puts in the six, the captain and the liberos with which the team began set %1").arg(earlier->set));
         connect(again, &QPushButton::clicked, this, [this, lineUp = earlier->lineUp] { fill(lineUp); });
         row->addWidget(again);
+        auto* rotated = pieces::button(tr("Rotate"), u"rotate"_s);
+        rotated->setToolTip(tr("Turns the six by one place, as when the team wins the serve"));
+        connect(rotated, &QPushButton::clicked, this, &LineUpPanel::rotate);
+        row->addWidget(rotated);
     }
     return row;
 }
@@ -193,6 +197,13 @@ void LineUpPanel::fill(const LineUp& lineUp) {
     m_captain->setNumber(lineUp.captain.value_or(ShirtNumber()));
     for (std::size_t place = 0; place < m_liberos.size(); ++place)
         m_liberos[place]->setNumber(place < lineUp.liberos.size() ? lineUp.liberos[place] : ShirtNumber());
+}
+
+/// Who stands in position 2 comes to 1.
+void LineUpPanel::rotate() {
+    const LineUp before = lineUp();
+    for (std::size_t place = 0; place < m_places.size(); ++place)
+        m_places.at(place)->field().setNumber(before.positions.at((place + 1) % m_places.size()));
 }
 
 void LineUpPanel::fillFromRoster() {

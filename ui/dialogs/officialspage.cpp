@@ -26,17 +26,18 @@ constexpr int rowsOfFields = 5;
 
 } // namespace
 
-OfficialsPage::OfficialsPage(const std::vector<Official>& officials, QWidget* parent) : QWidget(parent) {
+OfficialsPage::OfficialsPage(const std::vector<Official>& officials, QWidget* parent)
+    : QWidget(parent),
+      m_rest(officials) {
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(20);
     grid->setVerticalSpacing(10);
-    std::vector<Official> rest = officials;
     int lineJudge = 0;
     for (const Role role : roles) {
         auto* name = pieces::lineEdit();
-        if (const auto given = std::ranges::find(rest, role, &Official::role); given != rest.end()) {
+        if (const auto given = std::ranges::find(m_rest, role, &Official::role); given != m_rest.end()) {
             name->setText(given->name);
-            rest.erase(given);
+            m_rest.erase(given);
         }
         const int place = static_cast<int>(m_places.size());
         auto* cell = new QVBoxLayout;
@@ -80,6 +81,7 @@ std::vector<Official> OfficialsPage::officials() const {
         if (!place.name->text().trimmed().isEmpty())
             officials.push_back({place.role, place.name->text()});
     }
+    officials.insert(officials.end(), m_rest.begin(), m_rest.end());
     return officials;
 }
 

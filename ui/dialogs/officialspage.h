@@ -35,6 +35,7 @@ private:
         QLineEdit* name;
     };
     std::vector<Place> m_places;
+    std::vector<Official> m_rest; ///< for whom there is no place here; they stay
     QBoxLayout* m_column = nullptr;
 };
 

@@ -151,8 +151,12 @@ QBoxLayout* Preview::makeWaysOut() {
     makePrimary(*print);
     auto* save = pieces::button(tr("Save as PDF…"), u"savePdf"_s);
     auto* close = pieces::button(tr("Close"), u"close"_s);
+    auto* numbersOnly = toggle(tr("Numbers only"), u"numbersOnly"_s);
+    numbersOnly->setToolTip(tr("Leaves out all names of persons"));
     auto* row = new QHBoxLayout;
+    row->addWidget(numbersOnly);
     row->addStretch();
+    connect(numbersOnly, &QPushButton::toggled, m_sheets, &SheetChooser::leaveNamesOut);
     for (QPushButton* button : {close, save, print})
         row->addWidget(button);
     connect(print, &QPushButton::clicked, this, &Preview::askForPrinter);
@@ -303,7 +307,7 @@ bool Preview::mayBeCut(const QPrinter& printer) {
 }
 
 bool Preview::save(const QString& path, const std::vector<Page>& pages) {
-    PdfInfo info = pdfInfoOf(m_record, m_options.utcNow());
+    PdfInfo info = pdfInfoOf({m_record, m_entries}, m_sheets->choice().names, m_options.utcNow());
     info.form = m_choices.form;
     const auto saved = savePdf(path, pages, info, m_options.calls);
     if (saved) {

@@ -19,7 +19,6 @@ const QString formKey = u"print/pdf"_s;
 
 // In the order of the values they stand for.
 const QStringList paperNames{u"letter"_s, u"a4"_s};
-const QStringList inkNames{u"cobalt-and-rust"_s, u"heather-and-gorse"_s, u"black-only"_s};
 const QStringList formNames{u"archive"_s, u"plain"_s};
 
 /// The place of a setting among the known names; -1 if it is not there.
@@ -33,7 +32,7 @@ PrintChoices rememberedChoices() {
     PrintChoices choices;
     if (const int paper = placeIn(paperNames, paperKey); paper >= 0)
         choices.paper = static_cast<PaperSize>(paper);
-    choices.inks = static_cast<InkSet>(std::max(0, placeIn(inkNames, inksKey)));
+    choices.inks = inkSetNamed(QSettings().value(inksKey).toString()).value_or(choices.inks);
     choices.form = static_cast<PdfForm>(std::max(0, placeIn(formNames, formKey)));
     return choices;
 }
@@ -42,7 +41,7 @@ void remember(const PrintChoices& choices) {
     QSettings settings;
     if (choices.paper)
         settings.setValue(paperKey, paperNames.at(static_cast<int>(*choices.paper)));
-    settings.setValue(inksKey, inkNames.at(static_cast<int>(choices.inks)));
+    settings.setValue(inksKey, nameOf(choices.inks));
     settings.setValue(formKey, formNames.at(static_cast<int>(choices.form)));
 }
 

@@ -28,11 +28,14 @@ public:
         m_rungs = rungsOf(m_scene.set);
         m_flow = flowOf();
         const int sheets = static_cast<int>(m_flow.pages.size());
-        m_remarks = planRemarks(measure, m_scene, sheets);
-        const int all = sheets + m_remarks.pages;
+        m_remarks = planRemarks(measure, m_scene, cutShort(), sheets);
+        const int all = sheets + static_cast<int>(m_remarks.pages.size());
         std::vector<Page> pages;
         for (int number = 1; number <= all; ++number)
-            pages.push_back(number <= sheets ? sheetPage({number, all}) : remarksPage({number, all}));
+            pages.push_back(
+                number <= sheets
+                    ? sheetPage({number, all})
+                    : remarksPage({number, all}, m_remarks.pages[static_cast<std::size_t>(number - sheets - 1)]));
         return pages;
     }
 
@@ -47,6 +50,17 @@ private:
         question.former = m_scene.options.former ? &*m_scene.options.former : nullptr;
         return flowTerms(question);
     }
+    /// Names that are too long for their places on the sheet.
+    [[nodiscard]] QStringList cutShort() const {
+        Draft draft(m_scene.options.fonts);
+        drawHeader(draft, m_scene, {1, 2});
+        for (const Team team : bothTeams)
+            drawStrip(draft, m_scene, team);
+        drawOfficials(draft, m_scene);
+        QStringList names = draft.cutShort();
+        names.removeDuplicates();
+        return names;
+    }
     [[nodiscard]] Page sheetPage(PageNumber number) {
         const auto index = static_cast<std::size_t>(number.number - 1);
         Draft draft(m_scene.options.fonts);
@@ -56,23 +70,23 @@ private:
             drawBlock(draft, m_scene, team, m_cells, m_flow, m_flow.pages[index]);
         drawLadder(draft, m_scene, m_rungs[std::min(index, m_rungs.size() - 1)]);
         drawSanctions(draft, m_scene);
-        drawRemarks(draft, m_remarks, number);
+        drawRemarks(draft, m_remarks, number.number);
         drawOfficials(draft, m_scene);
         drawResult(draft, m_scene);
         drawLegend(draft, m_scene);
         return pageOf(draft, number);
     }
-    [[nodiscard]] Page remarksPage(PageNumber number) {
+    [[nodiscard]] Page remarksPage(PageNumber number, const RemarkLines& lines) {
         Draft draft(m_scene.options.fonts);
         drawHeader(draft, m_scene, number);
         drawScore(draft, m_scene);
-        drawRemarksPage(draft, m_remarks);
+        drawRemarksPage(draft, lines);
         drawOfficials(draft, m_scene);
         drawResult(draft, m_scene);
         return pageOf(draft, number);
     }
     [[nodiscard]] Page pageOf(Draft& draft, PageNumber number) const {
-        Page page = framed(draft, m_scene.options.paper, number);
+        Page page = framed(draft, m_scene.options, number);
         page.flow = m_flow;
         return page;
     }

@@ -14,6 +14,8 @@ void Draft::text(const Tag& tag, QPointF anchor, const QString& words, const Tex
     if (words.isEmpty())
         return;
     const SharedText shaped = m_fonts.shape(words, style.weight, style.tracking);
+    if (shaped->ink.isEmpty()) // nothing but characters that only steer others
+        return;
     add(tag, TextShape{anchor, style.points, style.colour, style.align, shaped});
 }
 
@@ -28,6 +30,27 @@ double Draft::fitted(const Tag& tag, QPointF anchor, const QString& words, TextS
     const QString shown = shortened(*this, words, style, room);
     text(tag, anchor, shown, style);
     return width(shown, style);
+}
+
+double Draft::named(const Tag& tag, QPointF anchor, const QString& words, const TextStyle& style, double room,
+                    const NameLines& lines) {
+    const TextStyle small = style.sized(smallestPoints);
+    if (lines.most == 1 || width(words, small) <= room) {
+        const double used = fitted(tag, anchor, words, style, room);
+        if (width(words, small) > room)
+            addCutShort({words});
+        return used;
+    }
+    double used = 0, y = anchor.y() + lines.first;
+    const QStringList parts = nameLines(*this, words, small, room, lines.most);
+    for (const QString& part : parts) {
+        text(tag, {anchor.x(), y}, part, small);
+        used = std::max(used, width(part, small));
+        y += lines.pitch;
+    }
+    if (isCut(parts, words))
+        addCutShort({words});
+    return used;
 }
 
 void Draft::line(const Tag& tag, QPointF from, QPointF to, const Stroke& stroke) {
@@ -87,9 +110,11 @@ QList<qsizetype> cuts(const QString& words, QTextBoundaryFinder::BoundaryType ty
 }
 
 /// The longest beginning of `words` that fits and ends at a cut; at least one letter.
-qsizetype fittingEnd(const Draft& draft, const QString& words, const TextStyle& style, double room) {
+qsizetype fittingEnd(const Draft& draft, const QString& words, const TextStyle& style, double room,
+                     std::initializer_list<QTextBoundaryFinder::BoundaryType> types = {QTextBoundaryFinder::Line,
+                                                                                       QTextBoundaryFinder::Grapheme}) {
     qsizetype end = 0;
-    for (const auto type : {QTextBoundaryFinder::Line, QTextBoundaryFinder::Grapheme}) {
+    for (const auto type : types) {
         for (const qsizetype cut : cuts(words, type)) {
             if (draft.width(words.left(cut).trimmed(), style) > room)
                 break;
@@ -114,6 +139,29 @@ QString shortened(const Draft& draft, const QString& words, const TextStyle& sty
             return shorter;
     }
     return QString(QChar(0x2026));
+}
+
+bool isCut(const QStringList& lines, const QString& name) {
+    return lines.last().endsWith(QChar(0x2026)) && !name.endsWith(QChar(0x2026));
+}
+
+QStringList nameLines(const Draft& draft, const QString& name, const TextStyle& style, double room, int most) {
+    const QStringList atSpaces = wrapped(draft, name, style, room);
+    if (atSpaces.size() <= most)
+        return atSpaces;
+    QStringList lines;
+    QString rest = name.simplified();
+    while (lines.size() + 1 < most && !rest.isEmpty()) {
+        // At a space while the other lines hold what is left.
+        constexpr double filled = 0.95;
+        const double others = filled * room * static_cast<double>(most - lines.size() - 1);
+        qsizetype end = fittingEnd(draft, rest, style, room);
+        if (draft.width(rest.mid(end).trimmed(), style) > others)
+            end = fittingEnd(draft, rest, style, room, {QTextBoundaryFinder::Grapheme});
+        lines += rest.left(end).trimmed();
+        rest = rest.mid(end).trimmed();
+    }
+    return rest.isEmpty() ? lines : lines << shortened(draft, rest, style, room);
 }
 
 QStringList wrapped(const Draft& draft, const QString& words, const TextStyle& style, double room) {

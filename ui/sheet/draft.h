@@ -46,6 +46,16 @@ inline constexpr TextStyle labelStyle{6.0, FontWeight::Medium, label, TextAlign:
     return capHeight * millimetres(points) / 2;
 }
 
+/// Where the lines of a name stand that has to take several.
+struct NameLines {
+    int most = 2;
+    double first = -2.1; ///< baseline of the first, from that of a name in one line
+    double pitch = 2.4;
+};
+
+/// Of a name that stands close under its label.
+inline constexpr NameLines underLabel{2, -1.8, 2.35};
+
 class Draft {
 public:
     explicit Draft(const SheetFonts& fonts) : m_fonts(fonts) {}
@@ -58,6 +68,14 @@ public:
     void textAt(const Tag& tag, QPointF anchor, const QString& words, const TextStyle& style);
     /// Places text that may be no wider than `room`: smaller if need be, at 6 pt shortened. Returns the width used.
     double fitted(const Tag& tag, QPointF anchor, const QString& words, TextStyle style, double room);
+
+    /// Places a name that may be no wider than `room`: smaller if need be, at 6 pt in several lines. One that is longer
+    /// still is shortened, and kept in cutShort(). Returns the width used.
+    double named(const Tag& tag, QPointF anchor, const QString& words, const TextStyle& style, double room,
+                 const NameLines& lines = {});
+    /// What has not been written in full, to be told elsewhere.
+    [[nodiscard]] const QStringList& cutShort() const { return m_cutShort; }
+    void addCutShort(const QStringList& names) { m_cutShort += names; }
 
     void line(const Tag& tag, QPointF from, QPointF to, const Stroke& stroke);
     void ruleAcross(const Tag& tag, double left, double right, double y, double width, QRgb colour);
@@ -79,10 +97,17 @@ private:
 
     const SheetFonts& m_fonts;
     std::vector<Item> m_items;
+    QStringList m_cutShort;
 };
 
 /// Words shortened at the end to what fits, with three dots; whole if they fit.
 [[nodiscard]] QString shortened(const Draft& draft, const QString& words, const TextStyle& style, double room);
+/// A name in at most so many lines: broken at spaces or, where that takes too many, anywhere; the last is shortened if
+/// need be.
+[[nodiscard]] QStringList nameLines(const Draft& draft, const QString& name, const TextStyle& style, double room,
+                                    int most);
+/// Whether the lines of a name end before the name does.
+[[nodiscard]] bool isCut(const QStringList& lines, const QString& name);
 /// Words broken into lines no wider than `room`, at spaces where there are any.
 [[nodiscard]] QStringList wrapped(const Draft& draft, const QString& words, const TextStyle& style, double room);
 

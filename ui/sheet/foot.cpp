@@ -14,14 +14,17 @@ constexpr double resultLeft = 193;
 constexpr double sealSide = 19.6;                     ///< of the QR code, its quiet zone included
 constexpr double sealLeft = mainRight - sealSide + 1; ///< of it: the quiet zone may reach to the ladder
 
-/// A line of the result: what it is, which team, its points.
-void drawOutcome(Draft& draft, double top, const QString& head, const QString& name, const QString& points,
+/// A line of the result: what it is, which team, its points. A team whose name is too long goes by its code: the name
+/// stands in the team's strip.
+void drawOutcome(Draft& draft, double top, const QString& head, const TeamName& team, const QString& points,
                  FontWeight weight, double right) {
     draft.fitted(foot, {resultLeft, top}, head, labelStyle, right - resultLeft);
     const double used =
         draft.fitted(foot.as(ItemRole::Score), {right, top + 3.6}, points, {12, weight, soot, TextAlign::Right}, 10);
-    draft.fitted(foot.as(ItemRole::Value), {resultLeft, top + 3.6}, name, {8.6, weight},
-                 right - resultLeft - used - 1.5);
+    const double room = right - resultLeft - used - 1.5;
+    const bool isLong = draft.width(team.name, {smallestPoints, weight}) > room && !team.code.isEmpty();
+    draft.fitted(foot.as(ItemRole::Value), {resultLeft, top + 3.6}, isLong ? team.code : team.name, {8.6, weight},
+                 room);
     draft.ruleAcross(foot.as(ItemRole::Rule), resultLeft, right, top + 4.9, 0.15, paleRule);
 }
 
@@ -57,12 +60,13 @@ void drawFootTitle(Draft& draft, double left, double right, const QString& title
 void drawResult(Draft& draft, const Scene& scene) {
     const SetRecord& set = scene.set;
     drawFootTitle(draft, resultLeft, mainRight, words(SheetLabel::Result));
-    QString winner, loser, most, least;
+    TeamName winner, loser;
+    QString most, least;
     SheetLabel head = SheetLabel::Winner;
     if (set.result) {
         const Team team = set.result->winner;
-        winner = scene.name(team).name;
-        loser = scene.name(opponentsOf(team)).name;
+        winner = scene.name(team);
+        loser = scene.name(opponentsOf(team));
         most = QString::number(set.score[team]);
         least = QString::number(set.score[opponentsOf(team)]);
         head = set.result->confirmed ? head : SheetLabel::WinnerToConfirm;

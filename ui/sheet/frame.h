@@ -8,7 +8,7 @@
 
 namespace setfolio::sheet {
 
-/// What was drafted on the live area, set on its paper. Takes the items from the draft.
-[[nodiscard]] Page framed(Draft& draft, PaperSize size, PageNumber number);
+/// What was drafted on the live area, set on its paper, in its inks. Takes the items from the draft.
+[[nodiscard]] Page framed(Draft& draft, const SheetOptions& options, PageNumber number);
 
 } // namespace setfolio::sheet

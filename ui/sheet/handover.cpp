@@ -94,8 +94,8 @@ void HandOverPen::panel(Team team) {
     const Rulebook& rulebook = m_heading.opened.rulebook;
     drawPlate(m_draft, tag, {left, blockTop, 18, stripHeight}, name(team), 13);
     m_draft.ruleAcross(tag.as(ItemRole::Rule), left, left + panelWidth, blockTop, 0.5, soot);
-    m_draft.fitted(tag.as(ItemRole::Value), {left + 20.5, blockTop + 6.4}, name(team).name, {10, FontWeight::SemiBold},
-                   panelWidth - 21);
+    m_draft.named(tag.as(ItemRole::Value), {left + 20.5, blockTop + 6.4}, name(team).name, {10, FontWeight::SemiBold},
+                  panelWidth - 21);
     m_draft.text(tag.as(ItemRole::Score), {left, blockTop + 24}, QString::number(m_set.score[team]),
                  {40, FontWeight::Bold});
     m_draft.text(tag, {left + 32, blockTop + 18}, words(PageLabel::SetsWon), labelStyle);

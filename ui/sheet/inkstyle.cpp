@@ -44,6 +44,7 @@ Pigments pigmentsOf(InkSet set) {
     constexpr QRgb pine = 0xFF0B6B62, pineTint = 0xFFEDF5F3;
     switch (set) {
     case InkSet::CobaltAndRust:
+    case InkSet::Greys: // the page is turned grey as a whole
         return {{{}, {0xFF0A429F, 0xFFEEF3FB}, {0xFFA94A05, 0xFFFAF0E6}, {pine, pineTint}}};
     case InkSet::HeatherAndGorse:
         return {{{}, {0xFF5B1A8C, 0xFFF4EFF9}, {0xFF7A5C00, 0xFFF8F2DF}, {pine, pineTint}}};
@@ -67,7 +68,7 @@ std::array<InkStyle, 4> stylesOf(InkSet set) {
 
 const InkStyle& styleOf(Ink ink, InkSet set) {
     static const std::array sets{stylesOf(InkSet::CobaltAndRust), stylesOf(InkSet::HeatherAndGorse),
-                                 stylesOf(InkSet::BlackOnly)};
+                                 stylesOf(InkSet::Greys), stylesOf(InkSet::BlackOnly)};
     return sets.at(static_cast<std::size_t>(set)).at(static_cast<std::size_t>(ink));
 }
 

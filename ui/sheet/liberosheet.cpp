@@ -59,7 +59,8 @@ void TrackPen::strip() {
     drawPlate(m_draft, m_tag, {0, top(), 18, stripHeight}, name, 13);
     m_draft.ruleAcross(rule(), 0, ladderRight, top(), 0.5, soot);
     m_draft.fitted(m_tag, {20.5, top() + 3}, teamWords(m_team, m_set.servesFirst, name.colour), labelStyle, 74);
-    m_draft.fitted(m_tag.as(ItemRole::Value), {20.5, top() + 7.1}, name.name, {10.5, FontWeight::SemiBold}, 74);
+    m_draft.named(m_tag.as(ItemRole::Value), {20.5, top() + 7.1}, name.name, {10.5, FontWeight::SemiBold}, 74,
+                  underLabel);
     m_draft.text(m_tag, {97, top() + 3}, words(PageLabel::Liberos), labelStyle);
     QStringList liberos;
     for (const ShirtNumber libero : m_set.teams[m_team].liberos)
@@ -165,8 +166,8 @@ void drawFoot(Draft& draft, const MatchHeading& heading) {
     title(194, ladderRight, roleWords(Role::AssistantScorer, 0));
     const auto assistant = std::ranges::find(heading.officials, Role::AssistantScorer, &Official::role);
     if (assistant != heading.officials.end())
-        draft.fitted(body.as(ItemRole::OfficialName), {194, footTop + 8.6}, assistant->name.simplified(),
-                     {7.8, FontWeight::Medium}, ladderRight - 194);
+        draft.named(body.as(ItemRole::OfficialName), {194, footTop + 8.6}, assistant->name.simplified(),
+                    {7.8, FontWeight::Medium}, ladderRight - 194);
     draft.ruleAcross(body.as(ItemRole::SignatureLine), 194, ladderRight, footTop + 21, 0.2, soot);
     draft.text(body, {194, footTop + 24}, words(SheetLabel::Signature), labelStyle);
 }

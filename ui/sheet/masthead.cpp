@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/sheet/masthead.h"
 
+#include "ui/wording/signoffwords.h"
+
 namespace setfolio::sheet {
 
 namespace {
@@ -28,13 +30,14 @@ void drawHeadPlate(Draft& draft, const Tag& tag, const QString& word, const QStr
 
 void drawTitles(Draft& draft, const Tag& tag, const MatchOpened& opened, PageNumber page, double right,
                 const QString& stands) {
-    QStringList parts{stands, matchWords(opened), page.of > 1 ? pageWords(page.number, page.of) : QString()};
+    QStringList parts{stands, opened.namesLeftOut ? namesLeftOutWords() : QString(), matchWords(opened),
+                      page.of > 1 ? pageWords(page.number, page.of) : QString()};
     parts.removeAll(QString());
     const QString match = parts.join(QStringLiteral(" · "));
-    const double used = draft.fitted(tag.as(ItemRole::Value), {right, 4.7}, match, valueStyle.fromRight(), 80);
+    const double used = draft.named(tag.as(ItemRole::Value), {right, 4.7}, match, valueStyle.fromRight(), 80);
     const double room = std::min(130.0, right - textLeft - used - 4) + std::max(0.0, 80 - used - 4);
-    draft.fitted(tag.as(ItemRole::Title), {textLeft, 4.7}, opened.competition, {12.5, FontWeight::Bold},
-                 std::min(room, right - textLeft - used - 4));
+    draft.named(tag.as(ItemRole::Title), {textLeft, 4.7}, opened.competition, {12.5, FontWeight::Bold},
+                std::min(room, right - textLeft - used - 4));
     draft.ruleAcross(tag.as(ItemRole::Rule), textLeft, right, 6.7, 0.35, soot);
 }
 
@@ -42,7 +45,7 @@ void drawFields(Draft& draft, const Tag& tag, std::span<const Field> fields, dou
     double x = textLeft;
     for (const Field& field : fields) {
         draft.fitted(tag, {x, labelBaseline}, field.label, labelStyle, field.width - 1);
-        draft.fitted(tag.as(ItemRole::Value), {x, valueBaseline}, field.value, valueStyle, field.width - 2);
+        draft.named(tag.as(ItemRole::Value), {x, valueBaseline}, field.value, valueStyle, field.width - 2);
         x += field.width;
     }
     draft.ruleAcross(tag.as(ItemRole::Rule), textLeft, right, headerBottom, 0.15, paleRule);

@@ -41,7 +41,7 @@ public:
               {0, lowerTop, third, lowerBottom - lowerTop});
         fixed(draft, remarksTable(m_record, ladderRight - pitch), remarksTable(m_record, halfWidth),
               {pitch, lowerTop, ladderRight - pitch, lowerBottom - lowerTop});
-        drawSignaturePlaces(draft, m_record.heading);
+        drawSignaturePlaces(draft, m_record);
         m_bodies.flow(std::move(m_rest));
         return m_bodies.pages(opened(), m_options, masthead());
     }
@@ -118,7 +118,7 @@ QString MatchPen::liberosOf(Team team) const {
 
 void MatchPen::field(Draft& draft, QPointF top, PageLabel head, const QString& value, double room) {
     draft.fitted(body, top + QPointF(0, 2.6), words(head), labelStyle, room);
-    draft.fitted(body.as(ItemRole::Value), top + QPointF(0, 6.6), value, {8.6, FontWeight::Medium}, room);
+    draft.named(body.as(ItemRole::Value), top + QPointF(0, 6.6), value, {8.6, FontWeight::Medium}, room, underLabel);
 }
 
 void MatchPen::drawTeam(Draft& draft, Team team) {
@@ -128,8 +128,8 @@ void MatchPen::drawTeam(Draft& draft, Team team) {
     drawPlate(draft, tag, {left, blockTop, 18, stripHeight}, name, 13);
     draft.ruleAcross(tag.as(ItemRole::Rule), left, left + third, blockTop, 0.5, soot);
     draft.fitted(tag, {left + 20.5, blockTop + 3}, teamWords(team, std::nullopt, name.colour), labelStyle, third - 21);
-    draft.fitted(tag.as(ItemRole::Value), {left + 20.5, blockTop + 7.1}, name.name, {10.5, FontWeight::SemiBold},
-                 third - 21);
+    draft.named(tag.as(ItemRole::Value), {left + 20.5, blockTop + 7.1}, name.name, {10.5, FontWeight::SemiBold},
+                third - 21, underLabel);
     const double top = blockTop + stripHeight;
     field(draft, {left, top}, PageLabel::Coach, m_record.heading.rosters[team].coach.simplified(), 44);
     field(draft, {left + 46, top}, PageLabel::Captain, captainOf(team), 13);
@@ -166,7 +166,7 @@ double MatchPen::drawWinner(Draft& draft, double top) {
     draft.fitted(body, {left, top + 2.6}, words(SheetLabel::Winner), labelStyle, third);
     const double used = draft.fitted(body.as(ItemRole::Score), {left + third, top + 7.4}, score,
                                      {14, FontWeight::Bold, soot, TextAlign::Right}, 24);
-    draft.fitted(body.as(ItemRole::Value), {left, top + 7.4}, winner, {11, FontWeight::Bold}, third - used - 2);
+    draft.named(body.as(ItemRole::Value), {left, top + 7.4}, winner, {11, FontWeight::Bold}, third - used - 2);
     double y = top + 9;
     if (heading.forfeit) {
         const QString how = forfeitWords(*heading.forfeit, heading.opened.teams[heading.forfeit->by].code);

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 #include "ui/sheet/scene.h"
+#include "ui/wording/notewords.h"
 #include "ui/wording/signoffwords.h"
 
 namespace setfolio::sheet {
@@ -16,41 +17,31 @@ constexpr double firstDown = 7.5; ///< baselines of the others' lines, from the 
 constexpr double linesHeight = 23.8;
 constexpr double groupGap = 1.25; ///< before a role, in lines
 constexpr double leastPitch = 2.2;
+constexpr int mostLines = 3; ///< of a very long name
+constexpr TextStyle smallName{smallestPoints, FontWeight::Medium};
 
 QString nameOf(const std::vector<Official>& officials, Role role) {
     const auto found = std::ranges::find(officials, role, &Official::role);
     return found == officials.end() ? QString() : found->name.simplified();
 }
 
-/// A name in lines of 6 pt: one or, where it is very long, two.
-QStringList linesOf(const Draft& draft, const QString& name, double room) {
-    const TextStyle small{smallestPoints, FontWeight::Medium};
-    const QString first = wrapped(draft, name, small, room).value(0);
-    if (first.size() == name.size())
-        return {name};
-    return {first, shortened(draft, name.mid(first.size()).trimmed(), small, room)};
-}
-
-void drawSigner(Draft& draft, double top, const QString& role, const QString& name) {
-    const Tag tag = foot.as(ItemRole::OfficialName);
+/// A name that takes three lines has them close under its role, and the rule below lower.
+void drawSigner(Draft& draft, double top, const QString& role, const QString& name, bool last) {
     const double room = signersRight - signersLeft;
-    draft.fitted(foot, {signersLeft, top + 8.2}, role, labelStyle, room);
-    const QStringList lines = linesOf(draft, name, room);
-    if (lines.size() == 1)
-        draft.fitted(tag, {signersLeft, top + 12.1}, name, {7.8, FontWeight::Medium}, room);
-    else
-        for (qsizetype i = 0; i < lines.size(); ++i)
-            draft.text(tag, {signersLeft, top + 11.0 + 2.4 * double(i)}, lines.at(i),
-                       {smallestPoints, FontWeight::Medium});
+    const bool high = nameLines(draft, name, smallName, room, mostLines).size() == mostLines;
+    draft.fitted(foot, {signersLeft, top + (high ? 7.8 : 8.2)}, role, labelStyle, room);
+    draft.named(foot.as(ItemRole::OfficialName), {signersLeft, top + 12.1}, name, {7.8, FontWeight::Medium}, room,
+                {mostLines, high ? -2.1 : -1.1, high ? 2.1 : 2.4});
     draft.ruleAcross(foot.as(ItemRole::SignatureLine), signatureLeft, signatureRight, top + 13.2, 0.2, soot);
+    if (!last)
+        draft.ruleAcross(foot.as(ItemRole::Rule), signersLeft, signersRight, top + (high ? 15.1 : 14.4), 0.15,
+                         paleRule);
 }
 
 void drawSigners(Draft& draft, const std::vector<Official>& officials) {
     double top = footTop;
     for (const Role role : {Role::FirstReferee, Role::SecondReferee, Role::Scorer}) {
-        drawSigner(draft, top, roleWords(role, 0), nameOf(officials, role));
-        if (role != Role::Scorer)
-            draft.ruleAcross(foot.as(ItemRole::Rule), signersLeft, signersRight, top + 14.4, 0.15, paleRule);
+        drawSigner(draft, top, roleWords(role, 0), nameOf(officials, role), role == Role::Scorer);
         top += 9.2;
     }
 }
@@ -60,6 +51,8 @@ struct Line {
     enum class Kind : std::uint8_t { Role, Name, PartOfName, Empty };
     Kind kind = Kind::Role;
     QString text;
+    QString full;         ///< with the role, where a name ends
+    QStringList cutShort; ///< those of whom it shows a part or nothing
 };
 using Lines = std::vector<Line>;
 
@@ -89,18 +82,26 @@ std::vector<Group> groupsOf(const std::vector<Official>& officials) {
     return groups;
 }
 
-Lines linesOf(const Draft& draft, const std::vector<Group>& groups, bool wrap) {
+void addName(Lines& lines, const Draft& draft, const Group& group, const QString& name, int most) {
+    if (name.isEmpty())
+        return lines.push_back({Line::Kind::Empty, {}, {}, {}});
+    const QStringList parts = nameLines(draft, name, smallName, right - othersLeft, most);
+    for (const QString& part : parts)
+        lines.push_back({Line::Kind::PartOfName, part, {}, {}});
+    Line& last = lines.back();
+    last.full = officialWords(group.role, name);
+    if (isCut(parts, name))
+        last.cutShort = {last.full};
+    if (parts.size() == 1)
+        last.kind = Line::Kind::Name;
+}
+
+Lines linesOf(const Draft& draft, const std::vector<Group>& groups, int most) {
     Lines lines;
     for (const Group& group : groups) {
-        lines.push_back({Line::Kind::Role, group.role});
-        for (const QString& name : group.names) {
-            const QStringList parts = wrap ? linesOf(draft, name, right - othersLeft) : QStringList{name};
-            const Line::Kind kind = name.isEmpty()      ? Line::Kind::Empty
-                                    : parts.size() == 1 ? Line::Kind::Name
-                                                        : Line::Kind::PartOfName;
-            for (const QString& part : parts)
-                lines.push_back({kind, part});
-        }
+        lines.push_back({Line::Kind::Role, group.role, {}, {}});
+        for (const QString& name : group.names)
+            addName(lines, draft, group, name, most);
     }
     return lines;
 }
@@ -114,15 +115,19 @@ double pitchOf(const Lines& lines) {
 
 /// What fits: long names are shortened before anyone is left out.
 Lines fittingLines(const Draft& draft, const std::vector<Group>& groups) {
-    Lines lines = linesOf(draft, groups, true);
-    if (pitchOf(lines) < leastPitch)
-        lines = linesOf(draft, groups, false);
-    if (pitchOf(lines) >= leastPitch)
-        return lines;
-    lines.push_back({Line::Kind::Role, {}});
-    for (int left = 1; pitchOf(lines) < leastPitch; ++left) {
-        lines.erase(lines.end() - 2); // the last name; the line after it says how many there are
-        lines.back().text = moreOfficials(left);
+    Lines lines;
+    for (int most = mostLines; most > 0; --most) {
+        lines = linesOf(draft, groups, most);
+        if (pitchOf(lines) >= leastPitch)
+            return lines;
+    }
+    Line more;
+    for (lines.push_back(more); pitchOf(lines) < leastPitch; lines.back() = more) {
+        const Line& last = lines[lines.size() - 2]; // the line after it says how many there are
+        if (last.kind == Line::Kind::Name)
+            more.cutShort.prepend(last.full);
+        lines.erase(lines.end() - 2);
+        more.text = moreOfficials(static_cast<int>(more.cutShort.size()));
     }
     return lines;
 }
@@ -133,6 +138,7 @@ void drawOthers(Draft& draft, const std::vector<Official>& officials) {
     double baseline = footTop + firstDown;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const Line& line = lines[i];
+        draft.addCutShort(line.cutShort);
         if (i > 0)
             baseline += pitch * (line.kind == Line::Kind::Role ? groupGap : 1);
         const double points = line.kind == Line::Kind::PartOfName || pitch < 2.9 ? smallestPoints : 7.4;

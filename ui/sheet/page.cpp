@@ -23,7 +23,7 @@ QRectF areaOf(Zone zone) {
     case Zone::Remarks:
         return {0, blockTop, ladderRight, topOf(Team::Visitors) + blockHeight - blockTop};
     case Zone::Foot:
-        return {0, footTop, mainRight, footBottom - footTop};
+        return {0, footTop, mainRight, legendTop - footTop};
     case Zone::Legend:
         return {0, legendTop, mainRight, liveBottom - legendTop};
     case Zone::Masthead:

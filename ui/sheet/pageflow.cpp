@@ -40,7 +40,7 @@ std::vector<Page> Bodies::pages(const MatchOpened& opened, const SheetOptions& o
     for (int number = 1; number <= count(); ++number) {
         Draft& draft = *m_drafts[static_cast<std::size_t>(number - 1)];
         drawMasthead(draft, opened, options.locale, masthead, {number, count()});
-        pages.push_back(framed(draft, options.paper, {number, count()}));
+        pages.push_back(framed(draft, options, {number, count()}));
     }
     return pages;
 }

@@ -3,6 +3,7 @@
 #include "ui/sheet/remarks.h"
 
 #include "ui/sheet/sanctions.h"
+#include "ui/sheet/slotnumbers.h"
 #include "ui/sheet/term.h"
 #include "ui/wording/notewords.h"
 
@@ -48,85 +49,119 @@ void drawLine(Draft& draft, Zone zone, double left, double y, const RemarkLine& 
                    soot);
 }
 
-RemarkLine taken(RemarkLines& lines) {
-    RemarkLine line = std::move(lines.front());
-    lines.erase(lines.begin());
-    return line;
-}
-
-RemarkLines inLines(const Draft& draft, RemarkLine whole, double room) {
+/// A remark's lines at most so wide.
+RemarkLines inLines(const Draft& draft, RemarkLine whole, double width) {
     RemarkLines lines;
-    for (const QString& text : wrapped(draft, whole.text, textStyle, room)) {
+    for (const QString& text : wrapped(draft, whole.text, textStyle, width - numberRoom)) {
         lines.push_back({whole.number, text, whole.entry, whole.struck});
         whole.number = 0;
     }
     return lines;
 }
 
-void append(RemarkLines& lines, RemarkLines more) {
-    lines.insert(lines.end(), more.begin(), more.end());
+/// All that is told, a line each, not broken yet.
+RemarkLines remarksOf(const Draft& draft, const Scene& scene, const QStringList& cutShort) {
+    RemarkLines remarks;
+    for (const QString& name : cutShort)
+        remarks.push_back({0, inFullWords(name), {}, false});
+    const PerTeam<TeamName>& teams = scene.heading.opened.teams;
+    for (const SanctionLine& line : sanctionsBeyondFoot(scene.set))
+        remarks.push_back({0, sentence(line, teams), line.entry, line.struck});
+    for (const Team team : bothTeams)
+        for (const Slot slot : allSlots) {
+            const std::span<const Standing> older = beyondRow(draft, scene, team, slot);
+            if (!older.empty())
+                remarks.push_back({0, olderWords(teams, team, slot, older), older.front().since, false});
+        }
+    for (const Note& note : scene.set.notes)
+        remarks.push_back({note.number, sentence(note, teams), note.entry, note.struck});
+    return remarks;
 }
 
-/// How many lines the feet of the sheets take, those kept back that say where the rest is.
-std::size_t takenByFeet(std::size_t lines, int sheets) {
-    std::size_t taken = 0;
-    for (int sheet = 0; sheet < sheets; ++sheet) {
-        if (lines - taken <= footLines)
+/// Shares remarks out over places of so many lines, the next when the one before is full.
+class Sharing {
+public:
+    Sharing(const Draft& draft, const RemarkLines& remarks, double width) {
+        for (const RemarkLine& remark : remarks)
+            m_remarks.push_back(inLines(draft, remark, width));
+    }
+    [[nodiscard]] std::size_t next() const { return m_next; } ///< the first remark that has no place yet
+    void beginAt(std::size_t remark) { m_next = remark; }
+    [[nodiscard]] bool isDone() const { return m_next >= m_remarks.size(); }
+    [[nodiscard]] std::size_t linesLeft() const {
+        std::size_t lines = 0;
+        for (std::size_t i = m_next; i < m_remarks.size(); ++i)
+            lines += m_remarks[i].size();
+        return lines;
+    }
+    /// As many whole remarks as fit.
+    RemarkLines whole(std::size_t room) {
+        RemarkLines lines;
+        while (!isDone() && lines.size() + m_remarks[m_next].size() <= room) {
+            lines.insert(lines.end(), m_remarks[m_next].begin(), m_remarks[m_next].end());
+            ++m_next;
+        }
+        return lines;
+    }
+    /// The same, and a part of one that is too long for any place.
+    RemarkLines wholeOrPart(std::size_t room) {
+        RemarkLines lines = whole(room);
+        if (!lines.empty() || isDone())
             return lines;
-        taken += footLines - 1;
+        RemarkLines& longest = m_remarks[m_next];
+        const auto end = longest.begin() + static_cast<std::ptrdiff_t>(room);
+        lines.assign(longest.begin(), end);
+        longest.erase(longest.begin(), end);
+        return lines;
     }
-    return taken;
-}
 
-/// Lines put together again, a remark at a time, and broken for wider columns.
-RemarkLines brokenAnew(const Draft& draft, std::span<const RemarkLine> lines) {
-    RemarkLines result;
-    for (std::size_t i = 0; i < lines.size();) {
-        RemarkLine whole = lines[i];
-        for (++i; i < lines.size() && lines[i].number == 0; ++i)
-            whole.text += u' ' + lines[i].text;
-        append(result, inLines(draft, whole, columnWidth - numberRoom));
-    }
-    return result;
-}
+private:
+    std::vector<RemarkLines> m_remarks;
+    std::size_t m_next = 0;
+};
 
 } // namespace
 
-RemarkPlan planRemarks(const Draft& draft, const Scene& scene, int sheets) {
+std::optional<int> RemarkPlan::pageAfter(int sheet) const {
+    for (auto later = static_cast<std::size_t>(sheet); later < feet.size(); ++later)
+        if (!feet[later].empty())
+            return static_cast<int>(later) + 1;
+    return pages.empty() ? std::nullopt : std::optional(static_cast<int>(feet.size()) + 1);
+}
+
+RemarkPlan planRemarks(const Draft& draft, const Scene& scene, const QStringList& cutShort, int sheets) {
     RemarkPlan plan;
-    const PerTeam<TeamName>& teams = scene.heading.opened.teams;
-    for (const SanctionLine& line : sanctionsBeyondFoot(scene.set))
-        append(plan.foot, inLines(draft, {0, sentence(line, teams), line.entry, line.struck}, footWidth - numberRoom));
-    for (const Note& note : scene.set.notes) {
-        const QString text = sentence(note, teams);
-        append(plan.foot, inLines(draft, {note.number, text, note.entry, note.struck}, footWidth - numberRoom));
-    }
-    const std::size_t inFeet = takenByFeet(plan.foot.size(), sheets);
-    plan.after = brokenAnew(draft, std::span(plan.foot).subspan(inFeet));
-    plan.foot.resize(inFeet);
-    plan.pages = static_cast<int>((plan.after.size() + linesOfPage - 1) / linesOfPage);
+    const RemarkLines remarks = remarksOf(draft, scene, cutShort);
+    Sharing inFeet(draft, remarks, footWidth);
+    for (int sheet = 0; sheet < sheets; ++sheet) // a line is kept back that says where the rest is
+        plan.feet.push_back(inFeet.whole(inFeet.linesLeft() <= footLines ? footLines : footLines - 1));
+    Sharing after(draft, remarks, columnWidth);
+    after.beginAt(inFeet.next());
+    while (!after.isDone())
+        plan.pages.push_back(after.wholeOrPart(linesOfPage));
     return plan;
 }
 
-void drawRemarks(Draft& draft, RemarkPlan& plan, PageNumber page) {
+void drawRemarks(Draft& draft, const RemarkPlan& plan, int sheet) {
     const Tag tag{Zone::Foot, ItemRole::Label, {}, {}};
     drawHead(draft, Zone::Foot, footLeft, footRight, footTop, words(SheetLabel::Remarks));
-    const bool more = plan.foot.size() > footLines || (plan.foot.size() == footLines - 1 && !plan.after.empty());
+    const RemarkLines& lines = plan.feet[static_cast<std::size_t>(sheet - 1)];
     double y = footTop + 8;
     draft.ruleAcross(tag.as(ItemRole::Rule), footLeft, footRight, y, 0.15, paleRule);
-    for (std::size_t i = 0; i < footLines; ++i) {
+    for (std::size_t line = 0; line < footLines; ++line) {
         y += linePitch;
         draft.ruleAcross(tag.as(ItemRole::Rule), footLeft, footRight, y, 0.15, paleRule);
-        if (more && i + 1 == footLines)
-            draft.text(tag, {footRight, y - 1.4}, continuedWords(page.number + 1),
-                       TextStyle{7.2, FontWeight::Medium, label, TextAlign::Right});
-        else if (!plan.foot.empty())
-            drawLine(draft, Zone::Foot, footLeft, y, taken(plan.foot));
+        if (line < lines.size())
+            drawLine(draft, Zone::Foot, footLeft, y, lines[line]);
     }
+    if (const std::optional<int> page = plan.pageAfter(sheet))
+        draft.text(tag, {footRight, y - 1.4}, continuedWords(*page),
+                   TextStyle{7.2, FontWeight::Medium, label, TextAlign::Right});
 }
 
-void drawRemarksPage(Draft& draft, RemarkPlan& plan) {
+void drawRemarksPage(Draft& draft, const RemarkLines& lines) {
     const Tag lineTag{Zone::Remarks, ItemRole::Rule, {}, {}};
+    std::size_t next = 0;
     for (int column = 0; column < columnsOfPage; ++column) {
         const double left = (columnWidth + columnGap) * column;
         drawHead(draft, Zone::Remarks, left, left + columnWidth, blockTop,
@@ -134,8 +169,8 @@ void drawRemarksPage(Draft& draft, RemarkPlan& plan) {
         for (int line = 0; line <= rulesOfColumn; ++line) {
             const double y = blockTop + 8 + linePitch * line;
             draft.ruleAcross(lineTag, left, left + columnWidth, y, 0.15, paleRule);
-            if (line > 0 && !plan.after.empty())
-                drawLine(draft, Zone::Remarks, left, y, taken(plan.after));
+            if (line > 0 && next < lines.size())
+                drawLine(draft, Zone::Remarks, left, y, lines[next++]);
         }
     }
 }

@@ -17,18 +17,21 @@ struct RemarkLine {
 };
 using RemarkLines = std::vector<RemarkLine>;
 
-/// What stands where.
+/// What stands where. A remark that a page can hold is never divided between two.
 struct RemarkPlan {
-    RemarkLines foot;  ///< for the feet of the sheets, one after another
-    RemarkLines after; ///< for pages of nothing but remarks, broken anew for their wider columns
-    int pages = 0;     ///< how many such pages
-};
-[[nodiscard]] RemarkPlan planRemarks(const Draft& draft, const Scene& scene, int sheets);
+    std::vector<RemarkLines> feet;  ///< of the sheets, one after another
+    std::vector<RemarkLines> pages; ///< of nothing but remarks, broken for their wider columns
 
-/// Writes the next of the lines, as many as fit into the foot of a page, and takes them from the plan. On a page after
-/// which more follows, the last line says so.
-void drawRemarks(Draft& draft, RemarkPlan& plan, PageNumber page);
+    /// The page on which those go on that follow a sheet's foot; none where nothing follows.
+    [[nodiscard]] std::optional<int> pageAfter(int sheet) const;
+};
+/// The names that their places have no room for, the sanctions that the foot has no line for, the numbers that a slot
+/// has no room for, and the notes of the set.
+[[nodiscard]] RemarkPlan planRemarks(const Draft& draft, const Scene& scene, const QStringList& cutShort, int sheets);
+
+/// The remarks in the foot of a sheet; the last line says where they go on.
+void drawRemarks(Draft& draft, const RemarkPlan& plan, int sheet);
 /// A page's body of nothing but remarks, in four columns.
-void drawRemarksPage(Draft& draft, RemarkPlan& plan);
+void drawRemarksPage(Draft& draft, const RemarkLines& lines);
 
 } // namespace setfolio::sheet

@@ -69,7 +69,9 @@ void PicturePen::line(Team team) {
 void PicturePen::changes() {
     for (const Change& change : m_set.changes) {
         const bool above = change.team == Team::Home;
-        const double at = x(static_cast<std::size_t>(change.score.home + change.score.visitors));
+        // Points that were taken back later were on the board then, but are no part of the course.
+        const auto points = static_cast<std::size_t>(change.score.home + change.score.visitors);
+        const double at = x(std::min(points, m_set.course.size()));
         const Tag tag{Zone::Body, ItemRole::ScoreEvent, change.team, change.entry};
         const double edge = above ? m_plot.top() - 1.4 : m_plot.bottom() + 1.4;
         const double out = above ? -1 : 1;

@@ -180,7 +180,7 @@ public:
             for (int i = 0; i < 4 && 4 * page + i < static_cast<int>(slips.size()); ++i)
                 drawSlip(draft, slips[static_cast<std::size_t>(4 * page + i)], i);
             drawCuts(draft);
-            pages.push_back(framed(draft, m_options.paper, {page + 1, count}));
+            pages.push_back(framed(draft, m_options, {page + 1, count}));
         }
         return pages;
     }

@@ -97,34 +97,40 @@ void TablePen::strike(Draft& draft, const Tag& tag, double left, double right, d
     drawStrike(draft, tag.as(ItemRole::MarkStrike), left - 0.4, right + 0.4, centre, 0.3, 0.25, soot);
 }
 
+/// Cell after cell, so that the words of a cell follow each other for whoever reads the page as text.
 void TablePen::drawRow(Draft& draft, const Tag& tag, double left, double top, std::size_t lines) const {
     const TableRow& row = m_table.rows[m_place.row];
-    for (std::size_t line = 0; line < lines; ++line) {
-        const double baseline =
-            top + m_table.pitch / 2 + halfCap(m_table.points) + lineStep(m_table.points) * double(line);
-        double x = left, first = -1, last = left;
-        for (std::size_t i = 0; i < m_table.columns.size(); ++i) {
-            const TableColumn& column = m_table.columns[i];
+    const auto baselineOf = [&](std::size_t line) {
+        return top + m_table.pitch / 2 + halfCap(m_table.points) + lineStep(m_table.points) * double(line);
+    };
+    std::vector<Extent> written(lines);
+    double x = left;
+    for (std::size_t i = 0; i < m_table.columns.size(); ++i) {
+        const TableColumn& column = m_table.columns[i];
+        for (std::size_t line = 0; line < lines; ++line) {
             const QString words = m_lines[m_place.row][i].value(qsizetype(m_place.line + line));
-            const double room = column.width - cellGap;
-            const double at = column.align == TextAlign::Left    ? x
-                              : column.align == TextAlign::Right ? x + room
-                                                                 : x + room / 2;
-            TextStyle style = styleOf(row);
-            style.align = column.align;
-            if (!words.isEmpty()) {
-                const double used = draft.fitted(tag, {at, baseline}, words, style, room);
-                const double from = column.align == TextAlign::Left    ? at
-                                    : column.align == TextAlign::Right ? at - used
-                                                                       : at - used / 2;
-                first = first < 0 ? from : first;
-                last = from + used;
-            }
-            x += column.width;
+            if (!words.isEmpty())
+                written[line].add(drawWords(draft, tag, {x, baselineOf(line)}, words, column));
         }
-        if (row.struck && first >= 0)
-            strike(draft, tag, first, last, baseline - halfCap(m_table.points));
+        x += column.width;
     }
+    for (std::size_t line = 0; row.struck && line < lines; ++line)
+        if (!written[line].isEmpty())
+            strike(draft, tag, written[line].from, written[line].to, baselineOf(line) - halfCap(m_table.points));
+}
+
+/// Words of a cell whose column begins at `start`.
+TablePen::Extent TablePen::drawWords(Draft& draft, const Tag& tag, QPointF start, const QString& words,
+                                     const TableColumn& column) const {
+    TextStyle style = styleOf(m_table.rows[m_place.row]);
+    style.align = column.align;
+    const double room = column.width - cellGap;
+    const double at = start.x() + (column.align == TextAlign::Left    ? 0
+                                   : column.align == TextAlign::Right ? room
+                                                                      : room / 2);
+    const double used = draft.fitted(tag, {at, start.y()}, words, style, room);
+    const double from = at - (column.align == TextAlign::Left ? 0 : column.align == TextAlign::Right ? used : used / 2);
+    return {from, from + used};
 }
 
 double TablePen::draw(Draft& draft, Zone zone, const QRectF& area, bool splits) {

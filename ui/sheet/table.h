@@ -63,12 +63,24 @@ public:
     void drawFixed(Draft& draft, Zone zone, const QRectF& area, int continuedOn);
 
 private:
+    /// Of what has been written, from left to right.
+    struct Extent {
+        double from = 0;
+        double to = 0;
+        [[nodiscard]] bool isEmpty() const { return from >= to; }
+        void add(const Extent& other) {
+            from = isEmpty() ? other.from : from;
+            to = other.to;
+        }
+    };
     [[nodiscard]] double headHeight() const;
     [[nodiscard]] double heightOf(std::size_t lines) const;
     [[nodiscard]] std::size_t linesOf(std::size_t row) const;
     [[nodiscard]] bool hasHeads() const;
     void drawHead(Draft& draft, Zone zone, const QRectF& area) const;
     void drawRow(Draft& draft, const Tag& tag, double left, double top, std::size_t lines) const;
+    Extent drawWords(Draft& draft, const Tag& tag, QPointF start, const QString& words,
+                     const TableColumn& column) const;
     void strike(Draft& draft, const Tag& tag, double left, double right, double centre) const;
     [[nodiscard]] TextStyle styleOf(const TableRow& row) const;
 

@@ -22,6 +22,7 @@ enum class TableCommand : std::uint8_t {
     RightWins,
     ServeContacted,
     Replay,
+    ReplayBecause, ///< with what it is played over for
     ReServe,
     NoServe,
     LeftSubstitution,
@@ -35,6 +36,8 @@ enum class TableCommand : std::uint8_t {
     RightCard,
     LeftPenalty,
     RightPenalty,
+    LeftIllegalPlayer, ///< found on court after play was resumed
+    RightIllegalPlayer,
     LeftCaptain,
     RightCaptain,
     LeftRedesignation,
@@ -63,6 +66,9 @@ enum class TableCommand : std::uint8_t {
     RightLineUp,
     LeftRoster,
     RightRoster,
+    Officials,
+    SignOff, ///< what is due, or what was sealed last
+    Reopen,  ///< what was sealed last
     Print,
     TeamBook,
     CloseWindow,
@@ -91,6 +97,7 @@ struct Situation {
     bool readOnly = false; ///< another window holds the file
     bool canUndo = false;
     bool canRedo = false;
+    bool signOffPutOff = false; ///< it is not the next step until more is due
 };
 
 [[nodiscard]] std::span<const CommandInfo> allCommands();

@@ -68,6 +68,7 @@ void Deck::makeMiddle() {
     m_middle->installEventFilter(this);
     m_strip = new NoticeStrip(m_middle);
     m_court = new CourtPicture(m_middle);
+    connect(m_court, &CourtPicture::pressed, this, &Deck::playerPressed);
     m_centre = new QVBoxLayout(m_middle);
     m_centre->setContentsMargins(0, 0, 0, 0);
     m_centre->addWidget(m_strip);

@@ -33,6 +33,7 @@ public:
 
 Q_SIGNALS:
     void commanded(TableCommand command);
+    void playerPressed(const setfolio::CourtPlayer& player);
     void placed(); ///< the middle may have moved
 
 protected:

@@ -34,6 +34,8 @@ InlineBars::InlineBars(Recorder& recorder, QWidget& ground)
             m_ground.setMinimumSize(0, 0);
             m_ground.setFocus(Qt::OtherFocusReason);
         });
+        if (auto* drafts = qobject_cast<EntryBar*>(bar))
+            connect(drafts, &EntryBar::drawnUp, this, [this](const Entry& entry) { repair().confirm(entry); });
     }
 }
 

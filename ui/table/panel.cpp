@@ -81,7 +81,7 @@ void Panel::setLook(const Look& look) {
 }
 
 void Panel::setState(const MatchState& state, const DeckView& view, const Situation& situation) {
-    const NextStep next = nextStep(state);
+    const NextStep next = nextStep(state, situation.signOffPutOff);
     const StepWords words = wordsFor(next, state);
     const bool rally = (next.step == Step::Serve || next.step == Step::Decide) && view.serving;
     if (rally)

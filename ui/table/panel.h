@@ -42,6 +42,7 @@ public:
     [[nodiscard]] bool showsTimeOut() const;
 
     [[nodiscard]] StepCard& step() const { return *m_step; }
+    [[nodiscard]] EntryList& list() const { return *m_list; }
     [[nodiscard]] TimeOutCard& timeOut() const { return *m_timeOut; }
 
 Q_SIGNALS:

@@ -6,11 +6,13 @@
 #include "ui/look/placeholders.h"
 #include "ui/table/conductor.h"
 #include "ui/table/deck.h"
+#include "ui/table/entrylist.h"
 #include "ui/table/inlinebars.h"
 #include "ui/table/interval.h"
 #include "ui/table/keybutton.h"
 #include "ui/table/noticeband.h"
 #include "ui/table/panel.h"
+#include "ui/table/repair.h"
 #include "ui/table/running.h"
 #include "ui/table/sheetview.h"
 #include "ui/table/stepcard.h"
@@ -75,6 +77,7 @@ TableWindow::TableWindow(MatchFile file, Clock clock, SheetFonts fonts, TableDia
     setObjectName(u"tableWindow"_s);
     connect(m_recorder, &Recorder::recorded, this, &TableWindow::showRecorded);
     connect(m_recorder, &Recorder::failed, this, &TableWindow::showFailure);
+    connect(m_recorder, &Recorder::placeChanged, this, &TableWindow::refresh);
     build();
     connectCommands();
     tellOfFile();
@@ -131,6 +134,13 @@ bool TableWindow::event(QEvent* event) {
         Q_EMIT painted(number);
     }
     return handled;
+}
+
+void TableWindow::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape)
+        m_recorder->giveUpPlace();
+    else
+        QMainWindow::keyPressEvent(event);
 }
 
 void TableWindow::resizeEvent(QResizeEvent* event) {
@@ -196,6 +206,14 @@ void TableWindow::connectCommands() {
     connect(m_actions, &TableActions::languageChosen, this, &TableWindow::languageChosen);
     m_actions->offerLanguages(m_languages, m_language);
     connect(m_deck, &Deck::commanded, this, &TableWindow::perform);
+    connect(m_deck, &Deck::playerPressed, this, [this](const CourtPlayer& player) {
+        if (mayBeAsked(TableCommand::LeftSubstitution, situation()))
+            m_conductor->replace(player);
+    });
+    connect(&m_panel->list(), &EntryList::entryPressed, this, [this](EntryNumber entry) {
+        if (mayBeAsked(TableCommand::Correct, situation()))
+            m_conductor->correct(entry);
+    });
     connect(m_panel, &Panel::commanded, this, &TableWindow::perform);
     for (KeyButton* button : m_top->sights())
         connect(button, &KeyButton::clicked, this, [this, button] { perform(button->command()); });
@@ -203,6 +221,7 @@ void TableWindow::connectCommands() {
         m_refused = sentences;
         showStrip();
     });
+    connect(m_conductor, &Conductor::stepChanged, this, &TableWindow::refresh);
     connect(m_conductor, &Conductor::newMatchAsked, this, &TableWindow::newMatchAsked);
     connect(m_conductor, &Conductor::openMatchAsked, this, &TableWindow::openMatchAsked);
     connect(m_conductor, &Conductor::closeAsked, this, &TableWindow::close);
@@ -289,11 +308,15 @@ void TableWindow::showStrip() {
     strip.quiet = matchLine(state);
     strip.refused = m_refused;
     const Recorded* newest = m_recorder->newest();
-    if (newest) {
+    if (m_recorder->place()) {
+        strip.told += atThePlace(*m_recorder->place(), m_log);
+    } else if (newest) {
         if (const auto* substitution = std::get_if<Substitution>(&newest->entry))
             strip.told += substitutionRecorded(*substitution, state);
         for (const Notice& notice : noticesFor(state, newest->entry))
-            (isShort(notice) ? strip.points : strip.told) += sentence(notice, state);
+            (!isShort(notice)                       ? strip.told
+             : isToBeTold(state.rulebook(), notice) ? strip.points
+                                                    : strip.quietPoints) += sentence(notice, state);
     }
     m_deck->strip().setView(strip);
 }
@@ -331,7 +354,8 @@ void TableWindow::showRecorded(EntryNumber number) {
 }
 
 Situation TableWindow::situation() const {
-    return {phaseOf(m_recorder->state()), m_recorder->isReadOnly(), m_recorder->canUndo(), m_recorder->canRedo()};
+    return {phaseOf(m_recorder->state()), m_recorder->isReadOnly(), m_recorder->canUndo(), m_recorder->canRedo(),
+            m_conductor->isSignOffPutOff()};
 }
 
 } // namespace setfolio

@@ -4,6 +4,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace setfolio {
 
 namespace {
@@ -20,10 +22,24 @@ QString words(InkSet inks) {
         return Inks::tr("Black, blue and rust");
     case InkSet::HeatherAndGorse:
         return Inks::tr("Black, purple and ochre");
+    case InkSet::Greys:
+        return Inks::tr("Shades of grey");
     case InkSet::BlackOnly:
         return Inks::tr("Black only");
     }
     Q_UNREACHABLE();
+}
+
+QString nameOf(InkSet inks) {
+    static const std::array<QString, allInkSets.size()> names{QStringLiteral("cobalt-and-rust"),
+                                                              QStringLiteral("heather-and-gorse"),
+                                                              QStringLiteral("greys"), QStringLiteral("black-only")};
+    return names.at(static_cast<std::size_t>(inks));
+}
+
+std::optional<InkSet> inkSetNamed(const QString& name) {
+    const auto named = std::ranges::find(allInkSets, name, [](InkSet inks) { return nameOf(inks); });
+    return named == allInkSets.end() ? std::nullopt : std::optional(*named);
 }
 
 } // namespace setfolio

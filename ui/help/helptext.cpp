@@ -91,8 +91,9 @@ HelpPart nextStep() {
 
 HelpPart signing() {
     return {Help::tr("Signing"),
-            fill(Help::tr("%1 prints the sheets, also at any time during a match; the referees sign them there."),
-                 {keyOf(C::Print)})};
+            fill(Help::tr("%1 shows what the referee looks over and signs on the screen, of a set or of the match. %2 "
+                          "prints the sheets, also at any time during a match."),
+                 {keyOf(C::SignOff), keyOf(C::Print)})};
 }
 
 HelpPart bars() {

@@ -111,7 +111,7 @@ QString rows(TableMenu menu) {
 
 QString table(TableMenu menu) {
     const QString title = titleOf(menu).remove(u'&').toHtmlEscaped();
-    return u"<h3>%1</h3><table cellpadding=\"1\">%2</table>"_s.arg(title, rows(menu));
+    return u"<h3>%1</h3><table cellpadding=\"0\">%2</table>"_s.arg(title, rows(menu));
 }
 
 } // namespace

@@ -111,11 +111,11 @@ void TestChoices::keysAreChangedAndThereAgain() {
     const Opened opened;
     const Working<KeysDialog> working([](KeysDialog& dialog) {
         dialog.findChild<QTableWidget*>()->setCurrentCell(0, 0); // the next step
-        QTest::keyClick(dialog.findChild<KeyField*>(), Qt::Key_F3);
+        QTest::keyClick(dialog.findChild<KeyField*>(), Qt::Key_F11);
         QTest::mouseClick(dialog.findChild<QPushButton*>(u"record"_s), Qt::LeftButton);
     });
     opened.choose("changeKeys");
-    const QKeySequence wanted(Qt::Key_F3);
+    const QKeySequence wanted(Qt::Key_F11);
     QTRY_COMPARE(opened.table().findChild<QAction*>(u"nextStep"_s)->shortcut(), wanted);
     beginAgain();
     QCOMPARE(keysOf(TableCommand::NextStep).first(), wanted);

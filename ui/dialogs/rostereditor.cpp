@@ -74,8 +74,9 @@ QString RosterEditor::sentence(const RosterProblem& problem) {
     const QString line = QString::number(problem.line);
     switch (problem.code) {
     case NumberMissing:
-        return problem.text.isEmpty() ? tr("Line %1 has no number.").arg(line)
-                                      : tr("Line %1: %2 has no number.").arg(line, problem.text);
+        return problem.text.isEmpty()
+                   ? tr("Line %1 has no number: give it one, or empty the line.").arg(line)
+                   : tr("Line %1: %2 has no number: add one, or empty the line.").arg(line, problem.text);
     case NotANumber:
         return tr("Line %1: “%2” is no shirt number. Numbers go from 0 to 99.").arg(line, problem.text);
     case DoubleZero:
@@ -84,9 +85,11 @@ QString RosterEditor::sentence(const RosterProblem& problem) {
         return tr("Line %1: the rulebook does not allow number %2, only %3 to %4.")
             .arg(line, problem.text, QString::number(problem.lowest), QString::number(problem.highest));
     case Doubled:
-        return tr("Line %1: number %2 stands in line %3 too.").arg(line, problem.text, QString::number(problem.other));
+        return tr("Line %1: number %2 stands in line %3 too: change one of them.")
+            .arg(line, problem.text, QString::number(problem.other));
     case SecondCaptain:
-        return tr("Line %1: the captain is named in line %2 already.").arg(line, QString::number(problem.other));
+        return tr("Line %1: the captain is named in line %2 already: take one of the marks away.")
+            .arg(line, QString::number(problem.other));
     case NameTooLong:
         return tr("Line %1: the name is longer than %2 characters.").arg(line, QString::number(problem.highest));
     case TooManyLines:

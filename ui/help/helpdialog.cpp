@@ -25,8 +25,8 @@ namespace setfolio {
 namespace {
 
 constexpr QSize usual(940, 660);
-constexpr double printedPoints = 7.5;
-constexpr double margin = 12; ///< millimetres of the paper
+constexpr double printedPoints = 7;
+constexpr double margin = 10; ///< millimetres of the paper
 
 } // namespace
 

@@ -90,12 +90,10 @@ HelpPart nextStep() {
 }
 
 HelpPart signing() {
-    return {
-        Help::tr("Signing"),
-        fill(Help::tr("After a set and after the match the amber card asks for the signatures; %1 does so at any time. "
-                      "Who signs reads what is signed and draws on the screen, or is left unsigned with a reason; "
-                      "then it is sealed. %2 prints the sheets, also before that and during the match."),
-             {keyOf(C::SignOff), keyOf(C::Print)})};
+    return {Help::tr("Signing"),
+            fill(Help::tr("%1 shows what the referee looks over and signs on the screen, of a set or of the match. %2 "
+                          "prints the sheets, also at any time during a match."),
+                 {keyOf(C::SignOff), keyOf(C::Print)})};
 }
 
 HelpPart bars() {
@@ -113,7 +111,7 @@ QString rows(TableMenu menu) {
 
 QString table(TableMenu menu) {
     const QString title = titleOf(menu).remove(u'&').toHtmlEscaped();
-    return u"<h3>%1</h3><table cellpadding=\"1\">%2</table>"_s.arg(title, rows(menu));
+    return u"<h3>%1</h3><table cellpadding=\"0\">%2</table>"_s.arg(title, rows(menu));
 }
 
 } // namespace

@@ -24,7 +24,6 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QShortcut>
-#include <QTimer>
 #include <QVBoxLayout>
 
 using namespace Qt::Literals::StringLiterals;
@@ -326,10 +325,8 @@ void Preview::say(const QString& sentence, bool problem) {
     showSentence(*m_said, sentence);
     m_said->setVisible(!sentence.isEmpty());
     setProblem(*m_said, problem);
-    // within what scrolls, it is measured before it has its width
-    m_said->setMinimumHeight(0);
-    if (textScale() > 1)
-        QTimer::singleShot(0, m_said, [this] { m_said->setMinimumHeight(m_said->heightForWidth(m_said->width())); });
+    if (textScale() > 1) // the window scrolls: a long name of a folder need not be cut
+        m_said->setMinimumWidth(m_said->minimumSizeHint().width());
 }
 
 } // namespace setfolio

@@ -5,7 +5,6 @@
 #include "ui/dialogs/pieces.h"
 #include "ui/print/sheetpages.h"
 
-#include <QButtonGroup>
 #include <QGridLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -61,15 +60,16 @@ QString words(SheetKind kind) {
 }
 
 /// The buttons pressed in; where none is, those that were before are pressed in again.
-std::set<int> pressedIn(const QButtonGroup& group, const std::set<int>& before) {
+std::set<int> pressedIn(const std::map<int, QPushButton*>& buttons, const std::set<int>& before) {
     std::set<int> pressed;
-    for (QAbstractButton* button : group.buttons())
+    for (const auto& [id, button] : buttons)
         if (button->isChecked())
-            pressed.insert(group.id(button));
+            pressed.insert(id);
     if (!pressed.empty())
         return pressed;
     for (const int id : before)
-        group.button(id)->setChecked(true);
+        if (const auto button = buttons.find(id); button != buttons.end())
+            button->second->setChecked(true);
     return before;
 }
 
@@ -77,21 +77,18 @@ std::set<int> pressedIn(const QButtonGroup& group, const std::set<int>& before) 
 
 SheetChooser::SheetChooser(const MatchRecord& record, const SheetChoice& first, QWidget* parent)
     : QWidget(parent),
-      m_choice(first),
-      m_kinds(new QButtonGroup(this)),
-      m_sets(new QButtonGroup(this)) {
+      m_choice(first) {
     if (m_choice.sets.empty())
         std::ranges::copy(printableSets(record), std::inserter(m_choice.sets, m_choice.sets.end()));
-    m_kinds->setExclusive(false);
-    m_sets->setExclusive(false);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(space);
     addKinds(*column);
     addSets(*column, record);
     choose();
-    connect(m_kinds, &QButtonGroup::idClicked, this, &SheetChooser::choose);
-    connect(m_sets, &QButtonGroup::idClicked, this, &SheetChooser::choose);
+    for (const auto* buttons : {&m_kinds, &m_sets})
+        for (const auto& [id, button] : *buttons)
+            connect(button, &QPushButton::clicked, this, &SheetChooser::choose);
 }
 
 void SheetChooser::leaveNamesOut(bool leftOut) {
@@ -106,7 +103,7 @@ void SheetChooser::addKinds(QBoxLayout& column) {
     for (const SheetKind kind : allSheetKinds) {
         auto* button = toggle(words(kind), nameOf(kind) + u"Sheet"_s);
         button->setChecked(m_choice.kinds.contains(kind));
-        m_kinds->addButton(button, static_cast<int>(kind));
+        m_kinds.emplace(static_cast<int>(kind), button);
         kinds->addWidget(button, place / kindsInARow, place % kindsInARow);
         ++place;
     }
@@ -121,7 +118,7 @@ void SheetChooser::addSets(QBoxLayout& column, const MatchRecord& record) {
         auto* button = toggle(QString::number(number), u"set%1"_s.arg(number));
         button->setAccessibleName(tr("Set %1").arg(number));
         button->setChecked(m_choice.sets.contains(number));
-        m_sets->addButton(button, number);
+        m_sets.emplace(number, button);
         sets->addWidget(button, place / setsInARow, place % setsInARow);
         ++place;
     }
@@ -132,13 +129,13 @@ void SheetChooser::choose() {
     std::set<int> kinds;
     for (const SheetKind kind : m_choice.kinds)
         kinds.insert(static_cast<int>(kind));
-    kinds = pressedIn(*m_kinds, kinds);
+    kinds = pressedIn(m_kinds, kinds);
     m_choice.kinds.clear();
     for (const int kind : kinds)
         m_choice.kinds.insert(static_cast<SheetKind>(kind));
-    m_choice.sets = pressedIn(*m_sets, m_choice.sets);
+    m_choice.sets = pressedIn(m_sets, m_choice.sets);
     const bool ofSets = std::ranges::any_of(m_choice.kinds, isOfASet);
-    for (QAbstractButton* button : m_sets->buttons())
+    for (const auto& [id, button] : m_sets)
         button->setEnabled(ofSets);
     Q_EMIT changed();
 }

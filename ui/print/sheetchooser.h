@@ -9,8 +9,10 @@
 
 #include <QWidget>
 
+#include <map>
+
 class QBoxLayout;
-class QButtonGroup;
+class QPushButton;
 
 namespace setfolio {
 
@@ -35,8 +37,9 @@ private:
     void choose();
 
     SheetChoice m_choice;
-    QButtonGroup* m_kinds;
-    QButtonGroup* m_sets;
+    // No button group: that would leave Tab to one of its buttons only.
+    std::map<int, QPushButton*> m_kinds;
+    std::map<int, QPushButton*> m_sets;
 };
 
 } // namespace setfolio

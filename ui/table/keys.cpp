@@ -69,9 +69,10 @@ QList<QKeySequence> keysOf(TableCommand command, const ChangedKeys& changed) {
 std::optional<KeyConflict> conflictOf(TableCommand command, const QKeySequence& key, const ChangedKeys& changed) {
     if (key.isEmpty())
         return {};
+    const QList<QKeySequence>& builtIn = infoOf(command).keys;
     if (isDigit(key[0]))
         return KeyConflict{Code::Digit};
-    if (isReserved(key[0]))
+    if (isReserved(key[0]) && !builtIn.contains(key))
         return KeyConflict{Code::Reserved};
     for (const CommandInfo& info : allCommands())
         if (info.command != command && keysOf(info.command, changed).contains(key))

@@ -63,7 +63,7 @@ void TopBar::setLook(const Look& look) {
                            u"QMenu::item:disabled { color: %10; }"_s.arg(
                                look.colours.bar.name(), look.colours.text.name(), QString::number(look.whole(14)),
                                QString::number(look.whole(11)), look.colours.panel.name(), look.colours.edge.name(),
-                               amber().name(), onAmber().name(), QString::number(look.whole(13)),
+                               amber().name(), onAmber().name(), QString::number(look.whole(11)),
                                look.colours.secondary.name()));
     const std::pair<KeyButton*, int> widths[] = {
         {m_liveBand, 122}, {m_pageWidth, 130}, {m_wholePage, 134}, {m_smaller, 44}, {m_larger, 44}};
@@ -103,9 +103,9 @@ void TopBar::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), m_look.colours.bar);
-    const double right = paintSaved(painter) - m_look.px(24);
+    const double right = paintSaved(painter) - m_look.px(12);
     const QWidget* last = m_larger->isHidden() ? static_cast<QWidget*>(m_menus) : m_larger;
-    const double left = last->geometry().right() + m_look.px(24);
+    const double left = last->geometry().right() + m_look.px(12);
     const QFont font = m_look.font(13, QFont::DemiBold);
     if (m_look.stacked && draw::widthOf(m_title, font) > right - left)
         return; // the desktop shows it over the window

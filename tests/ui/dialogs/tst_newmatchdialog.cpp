@@ -166,10 +166,11 @@ void NewMatchDialogTest::aDoubledNumberIsToldWithItsLineAndStopsTheStart() {
     pressIn(shown.dialog, Qt::Key_2, Qt::AltModifier);
     putOnClipboard(u"7\tAda Lund\n2\tBea Moss\n7\tCyra Roe\n"_s);
     shown.clickOn("homePage", "paste");
-    QCOMPARE(shown.on<QLabel>("homePage", "rosterProblems")->text(), u"Line 3: number 7 stands in line 1 too."_s);
+    QCOMPARE(shown.on<QLabel>("homePage", "rosterProblems")->text(),
+             u"Line 3: number 7 stands in line 1 too: change one of them."_s);
     shown.click("record");
     QVERIFY(shown.dialog.isVisible());
-    QCOMPARE(shown.problem(), u"Home roster. Line 3: number 7 stands in line 1 too."_s);
+    QCOMPARE(shown.problem(), u"Home roster. Line 3: number 7 stands in line 1 too: change one of them."_s);
     auto* table = shown.on<QTableView>("homePage", "roster");
     table->setCurrentIndex(table->model()->index(2, 0));
     pressIn(shown.dialog, Qt::Key_Delete);

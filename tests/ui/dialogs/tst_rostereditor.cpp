@@ -104,7 +104,7 @@ void RosterEditorTest::enterGoesDownAColumnOfNumbers() {
 void RosterEditorTest::aDoubledNumberIsToldWithItsLine() {
     EditorWindow window;
     typeNumbers(window, {u"4"_s, u"8"_s, u"4"_s});
-    QCOMPARE(window.said(), u"Line 3: number 4 stands in line 1 too."_s);
+    QCOMPARE(window.said(), u"Line 3: number 4 stands in line 1 too: change one of them."_s);
 }
 
 void RosterEditorTest::aRosterIsPastedByKeyAndByButton_data() {
@@ -131,7 +131,7 @@ void RosterEditorTest::aRosterPastedIntoACellIsTheWholeRoster() {
     typeInto(window, u"1"_s); // a cell is being typed in
     pressIn(window, Qt::Key_V, Qt::ControlModifier);
     QTRY_COMPARE(numbersOf(window.editor()), (QStringList{u"7"_s, u"2"_s, u"7"_s}));
-    QCOMPARE(window.said(), u"Line 3: number 7 stands in line 1 too."_s);
+    QCOMPARE(window.said(), u"Line 3: number 7 stands in line 1 too: change one of them."_s);
 }
 
 void RosterEditorTest::whatAPasteTookAwayCanBeBroughtBack() {
@@ -166,7 +166,7 @@ void RosterEditorTest::aCsvFileIsReadFromItsPlace() {
     QVERIFY(choosing.hasChosen());
     QCOMPARE(numbersOf(window.editor()), (QStringList{u"7"_s, u"12"_s, u"12"_s}));
     QCOMPARE(window.editor().rows().front().name, u"Lund; Ada"_s);
-    QCOMPARE(window.said(), u"Line 3: number 12 stands in line 2 too."_s);
+    QCOMPARE(window.said(), u"Line 3: number 12 stands in line 2 too: change one of them."_s);
 }
 
 void RosterEditorTest::aFileThatIsNoRosterIsSaid() {

@@ -126,6 +126,9 @@ void TestKeysDialog::theBuiltInKeysComeBack() {
     shown.click("builtIn");
     QCOMPARE(shown.keyShown(C::Remark), u"M"_s);
     QCOMPARE(shown.dialog.result().size(), std::size_t(1));
+    for (const CommandInfo& info : allCommands()) // whatever they are, they may come back
+        if (!info.keys.isEmpty())
+            QVERIFY2(!conflictOf(info.command, info.keys.first(), {}), qPrintable(info.id));
     shown.click("allBuiltIn");
     QVERIFY(shown.dialog.result().empty());
     QCOMPARE(shown.keyShown(C::Replay), u"Y"_s);
@@ -163,7 +166,7 @@ void TestKeysDialog::theTableActsByItsNewKeysAndShowsThem() {
 
 void TestKeysDialog::writtenKeysAreReadBack() {
     const ChangedKeys changed{{C::Remark, QKeySequence(Qt::CTRL | Qt::Key_M)},
-                              {C::Undo, QKeySequence(Qt::Key_F3)},
+                              {C::Undo, QKeySequence(Qt::Key_F11)},
                               {C::NoServe, QKeySequence()}};
     QCOMPARE(readKeys(writtenKeys(changed)), changed);
     QCOMPARE(writtenKeys(changed).value(u"remark"_s), u"Ctrl+M"_s);

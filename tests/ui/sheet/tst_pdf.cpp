@@ -20,6 +20,7 @@ private Q_SLOTS:
     void pagesHaveTheExactSizeOfThePaper_data();
     void pagesHaveTheExactSizeOfThePaper();
     void namesAndNumbersAreFoundAsText();
+    void theLongestNamesAreFoundAsText();
     void allFontsAreEmbedded();
     void theFileIsSound_data();
     void theFileIsSound();
@@ -87,8 +88,26 @@ void TestPdf::namesAndNumbersAreFoundAsText() {
     QVERIFY(names.contains(QStringLiteral("\u05D8\u05D5\u05D1\u05D9\u05D4"))); // in the order it is read
 }
 
+void TestPdf::theLongestNamesAreFoundAsText() {
+    const auto packed = [](QString text) { return text.simplified().remove(u' '); };
+    const QString text = packed(said(pdfOf(QStringLiteral("longest-names")), QStringLiteral("pdftotext"),
+                                     {QStringLiteral("-raw")}, {QStringLiteral("-")}));
+    const MatchHeading heading = sheetScene(QStringLiteral("longest-names")).heading;
+    QStringList names{heading.opened.competition, heading.opened.division, heading.opened.venue,
+                      heading.opened.teams.home.name};
+    for (const Official& official : heading.officials)
+        names += official.name;
+    QCOMPARE(names.size(), 13);
+    for (const QString& name : names) {
+        // Of a name from right to left only the words keep their order.
+        const QString part = name.isRightToLeft() ? name.section(u' ', -1) : name;
+        const QString boxed = QString(part).replace(QStringLiteral("\U00010380"), QStringLiteral("\u25A1"));
+        QVERIFY2(text.contains(packed(boxed)), qPrintable(boxed));
+    }
+}
+
 void TestPdf::allFontsAreEmbedded() {
-    for (const QString& name : {QStringLiteral("demo"), QStringLiteral("names")}) {
+    for (const QString& name : {QStringLiteral("demo"), QStringLiteral("names"), QStringLiteral("longest-names")}) {
         const QStringList lines = said(pdfOf(name), QStringLiteral("pdffonts"), {}).split(u'\n', Qt::SkipEmptyParts);
         QVERIFY(lines.size() >= 2 + 4);
         QVERIFY(lines.at(2).startsWith(QStringLiteral("Inter-")));

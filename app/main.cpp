@@ -24,6 +24,8 @@ struct Runner {
     char** argv;
 
     ExitCode operator()(const ShowHelp&) const {
+        const QCoreApplication application(argc, argv);
+        speak(chosenLanguage());
         writeResult(helpText().toUtf8());
         return ExitCode::Done;
     }
@@ -54,6 +56,8 @@ struct Runner {
     }
     ExitCode operator()(const OpenWindow& command) const {
         if (!isThereAScreen()) {
+            const QCoreApplication application(argc, argv);
+            speak(chosenLanguage());
             sayMessage(noScreen());
             return ExitCode::Unavailable;
         }
@@ -67,6 +71,8 @@ ExitCode carryOut(const QStringList& words, int& argc, char** argv) {
     const auto command = commandOf(words);
     if (command)
         return std::visit(Runner{argc, argv}, *command);
+    const QCoreApplication application(argc, argv);
+    speak(chosenLanguage());
     sayMessage(sentence(command.error()));
     sayMessage(seeHelp());
     return ExitCode::Usage;

@@ -48,6 +48,8 @@ void speak(Language language) {
     QLocale::setDefault(locale);
     replace(ofQt, locale, u"qtbase"_s, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
     replace(ours, locale, u"setfolio"_s, u":/i18n"_s);
+    if (ours.isEmpty()) // the words are English then, and so are their plurals
+        replace(ours, QLocale(QLocale::English), u"setfolio"_s, u":/i18n"_s);
 }
 
 } // namespace setfolio

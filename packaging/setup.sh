@@ -116,13 +116,13 @@ need_compiler() {
     fi
 }
 
-# configure PRESET [CMAKE OPTION]...
+# configure PRESET [CMAKE OPTION]...: with SETFOLIO_WERROR=ON in the surroundings a compiler's warning stops the build.
 configure() {
     local preset=$1 launcher=()
     shift
     need_compiler
     if command -v ccache >/dev/null; then launcher=(-D CMAKE_CXX_COMPILER_LAUNCHER=ccache); fi
-    (cd "$root_folder" && cmake --preset "$preset" "${launcher[@]}" "$@") >>"$log_file" 2>&1 || {
+    (cd "$root_folder" && cmake --preset "$preset" -D SETFOLIO_WERROR="${SETFOLIO_WERROR:-OFF}" "${launcher[@]}" "$@") >>"$log_file" 2>&1 || {
         tail -n 20 "$log_file" >&2
         fail "the build in build/$preset could not be prepared (the lines above are the end of $log_file)."
     }

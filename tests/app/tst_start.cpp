@@ -13,6 +13,8 @@ class TestStart : public QObject {
 
 private Q_SLOTS:
     void helpNamesTheCommands();
+    void whatIsSaidBeforeAnyCommandIsSaidInTheLanguageOfTheSystem_data();
+    void whatIsSaidBeforeAnyCommandIsSaidInTheLanguageOfTheSystem();
     void versionIsOneLine();
     void whatIsNotUnderstoodIsSaidWithTheWayToTheHelp_data();
     void whatIsNotUnderstoodIsSaidWithTheWayToTheHelp();
@@ -28,6 +30,31 @@ void TestStart::helpNamesTheCommands() {
         QVERIFY2(ran.out.contains(u"\nsetfolio %1 "_s.arg(command)), qPrintable(command));
     QCOMPARE(ran.err, QString());
     QCOMPARE(ran.code, 0);
+    for (const QString& line : ran.out.split(u'\n'))
+        QVERIFY2(line.size() <= 110, qPrintable(line));
+}
+
+void TestStart::whatIsSaidBeforeAnyCommandIsSaidInTheLanguageOfTheSystem_data() {
+    QTest::addColumn<QString>("locale");
+    QTest::addColumn<QStringList>("words");
+    QTest::addColumn<QString>("said");
+    const QString french = u"fr_FR.UTF-8"_s;
+    const QString spanish = u"es_MX.UTF-8"_s;
+    QTest::newRow("French, the help") << french << QStringList{u"--help"_s} << u"Setfolio tient la feuille de match"_s;
+    QTest::newRow("French, what is not understood") << french << QStringList{u"--nonsense"_s} << u"donne la liste"_s;
+    QTest::newRow("French, no screen") << french << QStringList() << u"pas d\u2019\u00e9cran"_s;
+    QTest::newRow("Spanish, the help") << spanish << QStringList{u"--help"_s}
+                                       << u"el \u00e1rbitro tiene la raz\u00f3n"_s;
+    QTest::newRow("Spanish, what is not understood")
+        << spanish << QStringList{u"--nonsense"_s} << u"muestra los comandos"_s;
+}
+
+void TestStart::whatIsSaidBeforeAnyCommandIsSaidInTheLanguageOfTheSystem() {
+    QFETCH(QString, locale);
+    QFETCH(QStringList, words);
+    QFETCH(QString, said);
+    const Ran ran = Folder().runIn(u"exec env LC_ALL=%1 \"$0\" \"$@\""_s.arg(locale), words);
+    QVERIFY2((ran.out + ran.err).contains(said), qPrintable(ran.out + ran.err));
     for (const QString& line : ran.out.split(u'\n'))
         QVERIFY2(line.size() <= 110, qPrintable(line));
 }

@@ -9,7 +9,8 @@
 #include "core/record/writeup.h"
 #include "tests/bench/timings.h"
 #include "tests/support/randomplay.h"
-#include "ui/print/sheetpages.h"
+#include "ui/sheet/pdf.h"
+#include "ui/sheet/sheets.h"
 
 #include <QBuffer>
 #include <QFile>
@@ -100,31 +101,30 @@ void printItems(const std::vector<Page>& pages) {
 }
 
 /// The first random match whose five sets are played to their end.
-MatchRecord fiveSets() {
+std::vector<Recorded> fiveSets() {
     testing::Habits habits;
     habits.forfeit = habits.suspended = 0;
     for (std::uint32_t seed = 1;; ++seed) {
         testing::RandomPlay play(seed, publishedRulebook(QStringLiteral("high-school")).value(), habits);
         play.playMatch();
-        MatchRecord record = writeUp(play.entries());
+        const MatchRecord record = writeUp(play.entries());
         if (record.sets.size() == 5 && record.sets.back().result)
-            return record;
+            return play.entries();
     }
 }
 
 /// The set of a match with the most points.
-MatchRecord longestSetOf(MatchRecord record) {
+SheetChoice longestSetOf(const MatchRecord& record) {
     const auto longest = std::ranges::max_element(
         record.sets, {}, [](const SetRecord& set) { return set.score.home + set.score.visitors; });
-    record.sets = {*longest};
-    return record;
+    return {{SheetKind::Set}, {longest->number}};
 }
 
-void compareWithBare(const char* what, const MatchRecord& record, const SheetFonts& fonts) {
+void compareWithBare(const char* what, const PrintedMatch& match, const SheetChoice& choice, const SheetFonts& fonts) {
     const SheetOptions options{.fonts = fonts, .former = {}};
     const PdfInfo info{QStringLiteral("Sheets"), QStringLiteral("League"),
                        QDateTime(QDate(2026, 10, 14), QTime(20, 0), Qt::UTC)};
-    const std::vector<Page> pages = matchPages(record, options);
+    const std::vector<Page> pages = composeSheets(match, choice, options);
     std::printf("\n%s: ", what);
     printItems(pages);
     bench::Timings bare;
@@ -133,9 +133,9 @@ void compareWithBare(const char* what, const MatchRecord& record, const SheetFon
     // In turns, so that a busy machine slows all of them alike.
     for (int turn = 0; turn < turns; ++turn) {
         bare.push_back(bench::once([&] { (void)barePdf(pages); }));
-        composing.push_back(bench::once([&] { (void)matchPages(record, options); }));
+        composing.push_back(bench::once([&] { (void)composeSheets(match, choice, options); }));
         whole.push_back(bench::once([&] {
-            if (!pdfOf(matchPages(record, options), info))
+            if (!pdfOf(composeSheets(match, choice, options), info))
                 qFatal("no PDF");
         }));
     }
@@ -157,7 +157,12 @@ int main(int count, char** words) {
                                        Ledger::Access::ReadOnly);
     if (!fonts || !match)
         qFatal("the typeface or the demo match is missing");
-    compareWithBare("the demo's longest set", longestSetOf(match->record()), *fonts);
-    compareWithBare("all sheets of a random match of five sets", fiveSets(), *fonts);
+    compareWithBare("the demo's longest set", {match->record(), match->ledger().entries()},
+                    longestSetOf(match->record()), *fonts);
+    const std::vector<Recorded> entries = fiveSets();
+    const MatchRecord record = writeUp(entries);
+    compareWithBare("the sheets of five sets", {record, entries}, {{SheetKind::Set}, {}}, *fonts);
+    compareWithBare("all kinds of sheets of those five sets", {record, entries},
+                    {{allSheetKinds.begin(), allSheetKinds.end()}, {}}, *fonts);
     return 0;
 }

@@ -165,8 +165,10 @@ ShownWindow preview() {
     PreviewOptions options;
     options.locale = unitedStates;
     options.utcNow = [] { return QDateTime(QDate(2026, 10, 14), QTime(22, 0), Qt::UTC); };
-    const MatchRecord record = setWon().add(SetEnded{}).record();
-    return make<Preview>(record, SheetFonts::load().value(), options);
+    MatchBuilder match = setWon();
+    match.add(SetEnded{});
+    const MatchRecord record = match.record();
+    return make<Preview>(PrintedMatch{record, match.entries()}, SheetFonts::load().value(), options);
 }
 
 ShownWindow previewWithSentence() {

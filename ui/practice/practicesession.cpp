@@ -32,7 +32,7 @@ void PracticeSession::showBand() {
     band->setLook(m_window.look());
     connect(&m_window, &TableWindow::lookChanged, band, &StoryBand::setLook);
     connect(band, &StoryBand::comparisonAsked, this,
-            [this] { m_show(&m_window, compared(), writeUp(rightAfter(m_reader->story(), m_reader->told()))); });
+            [this] { m_show(&m_window, compared(), rightAfter(m_reader->story(), m_reader->told())); });
 }
 
 Compared PracticeSession::compared() const {
@@ -41,11 +41,11 @@ Compared PracticeSession::compared() const {
 }
 
 ShowComparison comparisonShown(const SheetFonts& fonts) {
-    return [fonts](QWidget* parent, const Compared& compared, const MatchRecord& right) {
+    return [fonts](QWidget* parent, const Compared& compared, const std::vector<Recorded>& right) {
         ComparisonDialog dialog(compared, parent);
         QObject::connect(&dialog, &ComparisonDialog::rightSheetAsked, &dialog, [&] {
             PreviewOptions options;
-            Preview(right, fonts, options, &dialog).exec();
+            Preview({writeUp(right), right}, fonts, options, &dialog).exec();
         });
         dialog.exec();
     };

@@ -18,7 +18,8 @@ class StoryBand;
 class TableWindow;
 
 /// Shows the comparison, and lives as long as it is open; a test looks at it instead.
-using ShowComparison = std::function<void(QWidget* parent, const Compared& compared, const MatchRecord& right)>;
+using ShowComparison =
+    std::function<void(QWidget* parent, const Compared& compared, const std::vector<Recorded>& right)>;
 
 /// Belongs to the window, which holds the learner's match: begun with what the story gives.
 class PracticeSession : public QObject {

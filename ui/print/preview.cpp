@@ -6,6 +6,7 @@
 #include "ui/look/controls.h"
 #include "ui/print/pageview.h"
 #include "ui/print/paperwork.h"
+#include "ui/print/sheetchooser.h"
 #include "ui/print/sheetpages.h"
 #include "ui/print/viewbar.h"
 #include "ui/wording/errorwords.h"
@@ -14,17 +15,15 @@
 #include <QComboBox>
 #include <QDir>
 #include <QFileDialog>
-#include <QFrame>
-#include <QGridLayout>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QShortcut>
 #include <QVBoxLayout>
-
-#include <algorithm>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -32,13 +31,18 @@ namespace setfolio {
 
 namespace {
 
-constexpr int sideWidth = 268;
-constexpr int setsInARow = 5;
+constexpr int sideWidth = 316;
 
 QPushButton* toggle(const QString& text, const QString& name) {
     auto* button = pieces::button(text, name);
     button->setCheckable(true);
     return button;
+}
+
+SheetChoice firstChoice(const MatchRecord& record, SheetChoice choice) {
+    if (choice.kinds.empty())
+        choice.kinds = usualSheets(record);
+    return choice;
 }
 
 QLabel* head(const QString& text) {
@@ -49,9 +53,10 @@ QLabel* head(const QString& text) {
 
 } // namespace
 
-Preview::Preview(const MatchRecord& record, const SheetFonts& fonts, const PreviewOptions& options, QWidget* parent)
+Preview::Preview(const PrintedMatch& match, const SheetFonts& fonts, const PreviewOptions& options, QWidget* parent)
     : QDialog(parent),
-      m_record(record),
+      m_record(match.record),
+      m_entries(match.entries.begin(), match.entries.end()),
       m_choices(options.choices),
       m_sheet{.fonts = fonts,
               .paper = options.choices.paper.value_or(usualPaper(options.locale)),
@@ -59,16 +64,13 @@ Preview::Preview(const MatchRecord& record, const SheetFonts& fonts, const Previ
               .former = {},
               .inks = options.choices.inks},
       m_options(options),
-      m_sets(options.sets),
+      m_sheets(new SheetChooser(m_record, firstChoice(m_record, options.sheets))),
       m_view(new PageView),
-      m_setButtons(new QButtonGroup(this)),
       m_paperButtons(new QButtonGroup(this)),
       m_formButtons(new QButtonGroup(this)) {
     setWindowTitle(tr("Print"));
     setWindowFlag(Qt::WindowMaximizeButtonHint);
     dress(*this);
-    if (m_sets.empty())
-        std::ranges::copy(printableSets(record), std::inserter(m_sets, m_sets.end()));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(16, 16, 16, 16);
     row->setSpacing(16);
@@ -104,19 +106,28 @@ bool Preview::printOn(QPrinter& printer) {
 }
 
 QWidget* Preview::makeSide() {
-    auto* side = new QWidget;
+    auto* side = new QScrollArea; // with large text there is more than fits
     side->setFixedWidth(sideWidth);
-    auto* column = new QVBoxLayout(side);
-    column->setContentsMargins(0, 0, 0, 0);
+    side->setFrameShape(QFrame::NoFrame);
+    side->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    side->setWidgetResizable(true);
+    side->setWidget(makeChoices());
+    return side;
+}
+
+QWidget* Preview::makeChoices() {
+    auto* choices = new QWidget;
+    auto* column = new QVBoxLayout(choices);
+    column->setContentsMargins(10, 6, 10, 10);
     column->setSpacing(6);
     column->addWidget(pieces::heading(tr("Print"), 22));
-    addSets(*column);
+    column->addWidget(m_sheets);
     addPapers(*column);
     addInks(*column);
     addForms(*column);
     column->addStretch();
-    addWaysOut(*column);
-    return side;
+    connect(m_sheets, &SheetChooser::changed, this, &Preview::compose);
+    return choices;
 }
 
 QBoxLayout* Preview::makeShown() {
@@ -129,34 +140,23 @@ QBoxLayout* Preview::makeShown() {
     column->addWidget(new ViewBar(*m_view));
     column->addWidget(m_view, 1);
     column->addWidget(m_said); // under the pages, where a long path has room
+    column->addLayout(makeWaysOut());
     return column;
 }
 
-void Preview::addSets(QBoxLayout& column) {
-    column.addWidget(head(tr("Sets")));
-    m_setButtons->setExclusive(false);
-    auto* grid = new QGridLayout;
-    grid->setSpacing(6);
-    int place = 0;
-    for (const int number : printableSets(m_record)) {
-        auto* button = toggle(QString::number(number), u"set%1"_s.arg(number));
-        button->setProperty("chip", true);
-        button->setAccessibleName(tr("Set %1").arg(number));
-        button->setChecked(m_sets.contains(number));
-        m_setButtons->addButton(button, number);
-        grid->addWidget(button, place / setsInARow, place % setsInARow);
-        ++place;
-    }
-    column.addLayout(grid);
-    m_allSets = pieces::button(tr("All sets"), u"allSets"_s);
-    m_allSets->setVisible(place > 1);
-    column.addWidget(m_allSets);
-    connect(m_setButtons, &QButtonGroup::idClicked, this, &Preview::chooseSets);
-    connect(m_allSets, &QPushButton::clicked, this, [this] {
-        for (QAbstractButton* button : m_setButtons->buttons())
-            button->setChecked(true);
-        chooseSets();
-    });
+QBoxLayout* Preview::makeWaysOut() {
+    auto* print = pieces::button(tr("Print…"), u"print"_s);
+    makePrimary(*print);
+    auto* save = pieces::button(tr("Save as PDF…"), u"savePdf"_s);
+    auto* close = pieces::button(tr("Close"), u"close"_s);
+    auto* row = new QHBoxLayout;
+    row->addStretch();
+    for (QPushButton* button : {close, save, print})
+        row->addWidget(button);
+    connect(print, &QPushButton::clicked, this, &Preview::askForPrinter);
+    connect(save, &QPushButton::clicked, this, &Preview::askForPdf);
+    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+    return row;
 }
 
 void Preview::addPapers(QBoxLayout& column) {
@@ -214,18 +214,6 @@ void Preview::addForms(QBoxLayout& column) {
     });
 }
 
-void Preview::addWaysOut(QBoxLayout& column) {
-    auto* print = pieces::button(tr("Print…"), u"print"_s);
-    makePrimary(*print);
-    auto* save = pieces::button(tr("Save as PDF…"), u"savePdf"_s);
-    auto* close = pieces::button(tr("Close"), u"close"_s);
-    for (QPushButton* button : {print, save, close})
-        column.addWidget(button);
-    connect(print, &QPushButton::clicked, this, &Preview::askForPrinter);
-    connect(save, &QPushButton::clicked, this, &Preview::askForPdf);
-    connect(close, &QPushButton::clicked, this, &QDialog::reject);
-}
-
 void Preview::addKeys() {
     const auto key = [this](const QKeySequence& keys, auto act) {
         connect(new QShortcut(keys, this), &QShortcut::activated, this, act);
@@ -238,21 +226,6 @@ void Preview::addKeys() {
     key(QKeySequence(Qt::CTRL | Qt::Key_0), [this] { m_view->setFit(PageView::Fit::WholePage); });
 }
 
-void Preview::chooseSets() {
-    std::set<int> chosen;
-    for (QAbstractButton* button : m_setButtons->buttons()) {
-        if (button->isChecked())
-            chosen.insert(m_setButtons->id(button));
-    }
-    if (chosen.empty()) { // nothing to print is no choice: the last one stays
-        for (const int number : m_sets)
-            m_setButtons->button(number)->setChecked(true);
-        return;
-    }
-    m_sets = std::move(chosen);
-    compose();
-}
-
 void Preview::choosePaper(PaperSize paper) {
     m_sheet.paper = paper;
     m_paperButtons->button(static_cast<int>(paper))->setChecked(true);
@@ -260,7 +233,7 @@ void Preview::choosePaper(PaperSize paper) {
 }
 
 void Preview::compose() {
-    m_view->setPages(pagesOf(m_record, m_sets, m_sheet));
+    m_view->setPages(composeSheets({m_record, m_entries}, m_sheets->choice(), m_sheet));
     say({}, false);
 }
 
@@ -270,7 +243,7 @@ void Preview::keepChoices() {
 }
 
 void Preview::askForPdf() {
-    const QString proposed = QDir(m_options.folder).filePath(pdfName(m_record, m_sets));
+    const QString proposed = QDir(m_options.folder).filePath(pdfName(m_record, m_sheets->choice()));
     QString path = QFileDialog::getSaveFileName(this, tr("Save as PDF"), proposed, tr("PDF (*.pdf)"));
     if (path.isEmpty())
         return;
@@ -282,7 +255,7 @@ void Preview::askForPdf() {
 void Preview::askForPrinter() {
     QPrinter printer(QPrinter::HighResolution);
     setUp(printer, m_sheet.paper);
-    printer.setDocName(pdfName(m_record, m_sets).chopped(4));
+    printer.setDocName(pdfName(m_record, m_sheets->choice()).chopped(4));
     printer.setFromTo(1, static_cast<int>(m_view->pages().size()));
     QPrintDialog dialog(&printer, this);
     dialog.setWindowTitle(tr("Print"));

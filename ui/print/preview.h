@@ -7,30 +7,30 @@
 #include "core/ledger/filecalls.h"
 #include "core/record/record.h"
 #include "ui/print/printchoices.h"
-#include "ui/sheet/compose.h"
+#include "ui/sheet/sheets.h"
 
 #include <QDateTime>
 #include <QDialog>
 #include <QLocale>
 
 #include <functional>
-#include <set>
+#include <vector>
 
 class QBoxLayout;
 class QButtonGroup;
 class QComboBox;
 class QLabel;
 class QPrinter;
-class QPushButton;
 
 namespace setfolio {
 
 class PageView;
+class SheetChooser;
 
 struct PreviewOptions {
     QLocale locale;                                    ///< of dates and times, and the paper to begin with
     QString folder;                                    ///< where a PDF is saved unless another place is chosen
-    std::set<int> sets;                                ///< the sets to begin with; all when empty
+    SheetChoice sheets;                                ///< to begin with; the usual ones when no kind is named
     std::function<QDateTime()> utcNow;                 ///< the time that is written into a PDF
     FileCalls calls = systemCalls();                   ///< a test lets the disk fill up
     PrintChoices choices;                              ///< to begin with
@@ -41,7 +41,7 @@ class Preview : public QDialog {
     Q_OBJECT
 
 public:
-    Preview(const MatchRecord& record, const SheetFonts& fonts, const PreviewOptions& options,
+    Preview(const PrintedMatch& match, const SheetFonts& fonts, const PreviewOptions& options,
             QWidget* parent = nullptr);
 
     /// Saves what is shown; how it went is said in the window. False on an error.
@@ -51,14 +51,13 @@ public:
 
 private:
     [[nodiscard]] QWidget* makeSide();
+    [[nodiscard]] QWidget* makeChoices();
     [[nodiscard]] QBoxLayout* makeShown();
-    void addSets(QBoxLayout& column);
+    [[nodiscard]] QBoxLayout* makeWaysOut();
     void addPapers(QBoxLayout& column);
     void addInks(QBoxLayout& column);
     void addForms(QBoxLayout& column);
-    void addWaysOut(QBoxLayout& column);
     void addKeys();
-    void chooseSets();
     void choosePaper(PaperSize paper);
     void compose();
     void keepChoices();
@@ -72,15 +71,14 @@ private:
     void say(const QString& sentence, bool problem);
 
     MatchRecord m_record;
+    std::vector<Recorded> m_entries;
     PrintChoices m_choices;
     SheetOptions m_sheet;
     PreviewOptions m_options;
-    std::set<int> m_sets;
+    SheetChooser* m_sheets;
     PageView* m_view;
-    QButtonGroup* m_setButtons;
     QButtonGroup* m_paperButtons;
     QButtonGroup* m_formButtons;
-    QPushButton* m_allSets = nullptr;
     QComboBox* m_inks = nullptr;
     QLabel* m_said = nullptr;
 };

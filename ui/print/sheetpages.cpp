@@ -20,20 +20,6 @@ std::vector<int> printableSets(const MatchRecord& record) {
     return {numbers.begin(), numbers.end()};
 }
 
-std::vector<Page> pagesOf(const MatchRecord& record, const std::set<int>& sets, const SheetOptions& options) {
-    std::vector<Page> pages;
-    const std::vector<SetRecord> blank(1);
-    for (const SetRecord& set : record.sets.empty() ? blank : record.sets)
-        if (sets.contains(set.number))
-            std::ranges::move(composeSet(record.heading, set, options), std::back_inserter(pages));
-    return pages;
-}
-
-std::vector<Page> matchPages(const MatchRecord& record, const SheetOptions& options) {
-    const std::vector<int> numbers = printableSets(record);
-    return pagesOf(record, {numbers.begin(), numbers.end()}, options);
-}
-
 PaperSize usualPaper(const QLocale& locale) {
     static constexpr std::array letter{
         QLocale::Belize,      QLocale::Canada,     QLocale::Chile,     QLocale::Colombia,     QLocale::CostaRica,
@@ -45,11 +31,14 @@ PaperSize usualPaper(const QLocale& locale) {
     return usesA4 ? PaperSize::A4 : PaperSize::Letter;
 }
 
-QString pdfName(const MatchRecord& record, const std::set<int>& sets) {
+QString pdfName(const MatchRecord& record, const SheetChoice& choice) {
     QString stem = fileNameFor(record.heading.opened);
     stem.chop(QStringView(u".setfolio").size());
-    if (sets.size() == 1 && printableSets(record).size() > 1)
-        stem += u"-set-%1"_s.arg(*sets.begin());
+    const bool ofSets = std::ranges::any_of(choice.kinds, isOfASet);
+    if (choice.kinds.size() == 1 && !choice.kinds.contains(SheetKind::Set))
+        stem += u'-' + nameOf(*choice.kinds.begin());
+    if (ofSets && choice.sets.size() == 1 && printableSets(record).size() > 1)
+        stem += u"-set-%1"_s.arg(*choice.sets.begin());
     return stem + u".pdf"_s;
 }
 

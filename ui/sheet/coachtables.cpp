@@ -20,15 +20,17 @@ constexpr int runsShown = 6; ///< the longest of both teams
 /// The columns of figures after the first one.
 std::vector<TableColumn> figureColumns(const QString& first, double width) {
     const double each = (width - setColumn) / 7;
-    const auto column = [each](const QString& head) { return TableColumn{head, each, false, TextAlign::Right}; };
+    const auto column = [each](const QString& head, double share = 1) {
+        return TableColumn{head, share * each, false, TextAlign::Right};
+    };
     return {{first, setColumn},
             column(wonOnServe()),
             column(lostOnServe()),
             column(wonOnReceive()),
             column(lostOnReceive()),
             column(words(PageLabel::SideOut)),
-            column(words(PageLabel::NoRally)),
-            column(words(PageLabel::Difference))};
+            column(words(PageLabel::NoRally), 1.25),
+            column(words(PageLabel::Difference), 0.75)};
 }
 
 QString signedWords(int number) {

@@ -73,9 +73,9 @@ std::vector<Page> composeEntries(const MatchHeading& heading, std::span<const Re
     table.pitch = 3.7;
     table.columns = {{words(SheetLabel::RemarkNumber), 8, false, TextAlign::Right},
                      {words(PageLabel::Time), 15},
-                     {words(PageLabel::Rally), 8, false, TextAlign::Right},
+                     {words(PageLabel::Rally), 11, false, TextAlign::Right},
                      {words(SheetLabel::TeamHead), 11},
-                     {words(PageLabel::EntryHead), halfWidth - 42, true}};
+                     {words(PageLabel::EntryHead), halfWidth - 45, true}};
     for (const LoggedEntry& line : log.lines()) {
         const Recorded& recorded = entries[line.number.value - 1];
         const EntryWords& said = line.words;

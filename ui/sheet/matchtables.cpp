@@ -99,8 +99,8 @@ Table resultTable(const MatchRecord& record, const QLocale& locale, double width
     const double unit = width / 82;
     Table table;
     table.title = words(PageLabel::ResultBySet);
-    table.columns = {{words(SheetLabel::SetHead), 8 * unit},  {teams.home.code, 12 * unit},
-                     {teams.visitors.code, 12 * unit},        {words(SheetLabel::FirstServe), 13 * unit},
+    table.columns = {{words(SheetLabel::SetHead), 8 * unit},  {teams.home.code, 10.5 * unit},
+                     {teams.visitors.code, 10.5 * unit},      {words(SheetLabel::FirstServe), 16 * unit},
                      {words(SheetLabel::Started), 12 * unit}, {words(SheetLabel::Finished), 12 * unit},
                      {words(SheetLabel::Duration), 13 * unit}};
     Sums sums;

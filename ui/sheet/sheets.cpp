@@ -136,6 +136,11 @@ std::optional<SheetKind> sheetKindNamed(const QString& name) {
     return named == allSheetKinds.end() ? std::nullopt : std::optional(*named);
 }
 
+bool isOfASet(SheetKind kind) {
+    return kind == SheetKind::Set || kind == SheetKind::HandOver || kind == SheetKind::Libero ||
+           kind == SheetKind::Coach;
+}
+
 std::set<SheetKind> usualSheets(const MatchRecord& record) {
     std::set<SheetKind> kinds{SheetKind::Set};
     if (isDecided(record.heading))

@@ -30,6 +30,8 @@ inline constexpr std::array<SheetKind, 9> allSheetKinds{SheetKind::Match,  Sheet
 /// The name of a kind where sheets are chosen by name: "match", "blank-set".
 [[nodiscard]] QString nameOf(SheetKind kind);
 [[nodiscard]] std::optional<SheetKind> sheetKindNamed(const QString& name);
+/// Whether there is such a sheet of each set.
+[[nodiscard]] bool isOfASet(SheetKind kind);
 
 /// A match to be printed: what stands on its sheets, and the entries it was written up from.
 struct PrintedMatch {

@@ -57,7 +57,7 @@ TableDialogs standardDialogs(const SheetFonts& fonts, const Clock& clock) {
         options.utcNow = clock.utc;
         options.choices = rememberedChoices();
         options.remember = remember;
-        Preview(file.record(), fonts, options, parent).exec();
+        Preview({file.record(), file.ledger().entries()}, fonts, options, parent).exec();
     };
     return dialogs;
 }

@@ -148,7 +148,7 @@ private:
     [[nodiscard]] QString code(Team team) const { return codeOf(m_teams, team); }
     [[nodiscard]] QString signer(const Signatory& who) const {
         const QString role = signerWords(who.role);
-        return who.team ? fill(Sheet::tr("%1 of %2"), {role, code(*who.team)}) : role;
+        return who.team ? fill(Sheet::tr("%1 of %2", "a signer's role and the team"), {role, code(*who.team)}) : role;
     }
 
     const PerTeam<TeamName>& m_teams;

@@ -25,8 +25,9 @@ public:
         : story(practiceStory(id)),
           table(std::span<const Recorded>(story.given), QSize(1366, 768)) {
         table.dialogs.setEnd = [](QWidget*, const MatchState&, QTime now) { return Answer{SetEnded{now}, {}}; };
-        session = new PracticeSession(table.window(), story, pace,
-                                      [this](QWidget*, const Compared& seen, const MatchRecord&) { compared = seen; });
+        session = new PracticeSession(
+            table.window(), story, pace,
+            [this](QWidget*, const Compared& seen, const std::vector<Recorded>&) { compared = seen; });
     }
 
     /// Asks for the next thing, and enters it.

@@ -6,6 +6,7 @@
 #include "ui/print/pageview.h"
 #include "ui/print/paperwork.h"
 #include "ui/print/preview.h"
+#include "ui/print/sheetpages.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -29,14 +30,14 @@ const QLocale unitedStates(QLocale::English, QLocale::UnitedStates);
 const QLocale germany(QLocale::German, QLocale::Germany);
 
 /// Two sets, the first one won.
-MatchRecord twoSets() {
+MatchBuilder twoSets() {
     MatchBuilder match = setWon();
     match.add(SetEnded{QTime(18, 59)})
         .lineUp(Team::Home, {1, 3, 4, 7, 8, 9})
         .lineUp(Team::Visitors, {2, 4, 5, 8, 9, 10})
         .start()
         .play("hvh");
-    return match.record();
+    return match;
 }
 
 /// The contrast of two colours by WCAG 2.2, "relative luminance" and "contrast ratio".
@@ -54,7 +55,7 @@ double contrast(const QColor& one, const QColor& other) {
 class Shown {
 public:
     explicit Shown(const QLocale& locale = unitedStates, const FileCalls& calls = systemCalls())
-        : dialog(twoSets(), SheetFonts::load().value(), optionsFor(locale, calls)) {
+        : dialog({twoSets().record(), twoSets().entries()}, SheetFonts::load().value(), optionsFor(locale, calls)) {
         showActive(dialog);
     }
     [[nodiscard]] PageView& view() { return *dialog.findChild<PageView*>(); }
@@ -95,6 +96,10 @@ private Q_SLOTS:
     void thePagesAreCounted();
     void pagesAreTurnedByKeyMouseAndFinger();
     void aSetIsLeftOutAndTakenIn();
+    void everyKindOfSheetMayBeChosen();
+    void thereIsAlwaysAKindToPrint();
+    void theNameOfThePdfTellsWhatIsInIt_data();
+    void theNameOfThePdfTellsWhatIsInIt();
     void thePaperIsTheUsualOneAndMayBeChosen_data();
     void thePaperIsTheUsualOneAndMayBeChosen();
     void theViewGrowsAndShrinksByKeys();
@@ -151,8 +156,55 @@ void PreviewTest::aSetIsLeftOutAndTakenIn() {
     shown.click("set2"); // the last one stays
     QVERIFY(shown.button("set2")->isChecked());
     QCOMPARE(shown.view().pages().size(), 1U);
-    tap(*shown.button("allSets"));
+    tap(*shown.button("set1"));
     QTRY_COMPARE(shown.textOf("where"), u"1 of 2"_s);
+}
+
+void PreviewTest::everyKindOfSheetMayBeChosen() {
+    Shown shown;
+    std::size_t pages = shown.view().pages().size(); // the sheets of the sets are chosen to begin with
+    for (const SheetKind kind : allSheetKinds) {
+        auto* button = shown.dialog.findChild<QPushButton*>(nameOf(kind) + u"Sheet"_s);
+        QVERIFY2(button, qPrintable(nameOf(kind)));
+        QCOMPARE(button->isChecked(), kind == SheetKind::Set);
+        if (kind == SheetKind::Set)
+            continue;
+        QTest::mouseClick(button, Qt::LeftButton);
+        QVERIFY2(shown.view().pages().size() > pages, qPrintable(nameOf(kind)));
+        pages = shown.view().pages().size();
+    }
+}
+
+void PreviewTest::thereIsAlwaysAKindToPrint() {
+    Shown shown;
+    shown.click("setSheet");
+    QVERIFY(shown.button("setSheet")->isChecked());
+    shown.click("slipsSheet");
+    shown.click("setSheet");
+    QVERIFY(!shown.button("setSheet")->isChecked());
+    QVERIFY(!shown.button("set1")->isEnabled()); // a slip belongs to no set that has begun
+    QVERIFY(!shown.view().pages().empty());
+    tap(*shown.button("liberoSheet"));
+    QTRY_VERIFY(shown.button("set1")->isEnabled());
+}
+
+// clang-format off
+void PreviewTest::theNameOfThePdfTellsWhatIsInIt_data() {
+    QTest::addColumn<SheetChoice>("choice");
+    QTest::addColumn<QString>("ending");
+    QTest::newRow("the sets")                  << SheetChoice{{SheetKind::Set}, {1, 2}}                   << u"-QRL.pdf"_s;
+    QTest::newRow("one set")                   << SheetChoice{{SheetKind::Set}, {2}}                      << u"-QRL-set-2.pdf"_s;
+    QTest::newRow("the page of the match")     << SheetChoice{{SheetKind::Match}, {1}}                    << u"-QRL-match.pdf"_s;
+    QTest::newRow("the liberos of a set")      << SheetChoice{{SheetKind::Libero}, {1}}                   << u"-QRL-libero-set-1.pdf"_s;
+    QTest::newRow("several kinds")             << SheetChoice{{SheetKind::Set, SheetKind::Match}, {1, 2}} << u"-QRL.pdf"_s;
+}
+// clang-format on
+
+void PreviewTest::theNameOfThePdfTellsWhatIsInIt() {
+    QFETCH(SheetChoice, choice);
+    QFETCH(QString, ending);
+    const QString name = pdfName(twoSets().record(), choice);
+    QVERIFY2(name.endsWith(ending), qPrintable(name));
 }
 
 void PreviewTest::thePaperIsTheUsualOneAndMayBeChosen_data() {
@@ -311,7 +363,8 @@ void PreviewTest::choicesAreBegunWith() {
     PreviewOptions options;
     options.locale = unitedStates;
     options.choices = {PaperSize::A4, InkSet::BlackOnly, PdfForm::Plain};
-    Preview dialog(twoSets(), SheetFonts::load().value(), options);
+    const MatchBuilder match = twoSets();
+    Preview dialog({match.record(), match.entries()}, SheetFonts::load().value(), options);
     showActive(dialog);
     for (const char* name : {"a4", "plainPdf"})
         QVERIFY(childOf<QPushButton>(dialog, name)->isChecked());

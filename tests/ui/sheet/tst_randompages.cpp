@@ -178,6 +178,10 @@ QStringList lostFrom(SheetKind kind, const PrintedMatch& match, const std::vecto
     }
 }
 
+// A long run takes longer than QtTest allows a test function by itself; it reads this before the first.
+const bool longRunMayTakeLong =
+    qEnvironmentVariableIsSet("SETFOLIO_LONG") && qputenv("QTEST_FUNCTION_TIMEOUT", QByteArray("86400000"));
+
 } // namespace
 
 /// Whole matches of every rulebook, of all kinds down to the very unlikely: on no page is a fault, and nothing is lost.

@@ -93,7 +93,8 @@ void TestPdf::theLongestNamesAreFoundAsText() {
     // Letters that join stand there as the forms in which they are drawn, which Unicode makes the same as the letters.
     const auto packed = [](const QString& text) {
         static const QRegularExpression unseen(QStringLiteral("[\\s\\x{202A}-\\x{202E}]"));
-        return text.normalized(QString::NormalizationForm_KC).remove(unseen);
+        // Inter has one glyph for the iota of Greek and that of Latin, which the writer takes it for.
+        return text.normalized(QString::NormalizationForm_KC).replace(QChar(0x0269), QChar(0x03B9)).remove(unseen);
     };
     const QString text = packed(said(pdfOf(QStringLiteral("longest-names")), QStringLiteral("pdftotext"),
                                      {QStringLiteral("-raw")}, {QStringLiteral("-")}));

@@ -20,7 +20,12 @@ using Code = UsageError::Code;
 struct Sorted {
     QStringList files;
     QMap<QString, QString> options;
+    [[nodiscard]] bool has(const QString& option) const { return options.contains(option); }
+    [[nodiscard]] Names names() const { return has(u"--numbers-only"_s) ? Names::LeftOut : Names::Given; }
 };
+
+/// Options without a value.
+const QStringList flags{u"--numbers-only"_s};
 
 tl::unexpected<UsageError> wrong(Code code, const QString& word) {
     return tl::unexpected(UsageError{code, word});
@@ -58,11 +63,20 @@ private:
             return UsageError{Code::UnknownOption, word};
         if (m_sorted.options.contains(option))
             return UsageError{Code::RepeatedOption, option};
+        if (flags.contains(option))
+            return takeFlag(word, option);
         const bool valueFollows = equals < 0 && !m_words.isEmpty() && !m_words.first().startsWith("--"_L1);
         const QString value = valueFollows ? m_words.takeFirst() : equals < 0 ? QString() : word.mid(equals + 1);
         if (value.isEmpty())
             return UsageError{Code::MissingValue, option};
         m_sorted.options.insert(option, value);
+        return {};
+    }
+
+    std::optional<UsageError> takeFlag(const QString& word, const QString& option) {
+        if (word != option)
+            return UsageError{Code::UnknownOption, word};
+        m_sorted.options.insert(option, {});
         return {};
     }
 
@@ -93,6 +107,7 @@ Read readPrint(const Sorted& sorted) {
     static const QMap<QString, PaperSize> papers{{u"letter"_s, PaperSize::Letter}, {u"a4"_s, PaperSize::A4}};
     static const QMap<QString, PdfForm> forms{{u"archive"_s, PdfForm::Archive}, {u"plain"_s, PdfForm::Plain}};
     PrintSheets print{sorted.files, sorted.options.value(u"--to"_s), std::nullopt, PdfForm::Archive};
+    print.names = sorted.names();
     if (const QString paper = sorted.options.value(u"--paper"_s); !paper.isEmpty()) {
         if (!papers.contains(paper))
             return wrong(Code::UnknownPaper, paper);
@@ -136,9 +151,17 @@ Read readEnter(const Sorted& sorted) {
 Read readExport(const Sorted& sorted) {
     if (const auto fault = faultIn(sorted, u"export"_s, 1, {u"--as"_s}))
         return tl::unexpected(*fault);
-    if (const QString format = sorted.options.value(u"--as"_s); format != u"json")
-        return wrong(Code::UnknownFormat, format);
-    return ExportMatch{sorted.files.first(), sorted.options.value(u"--to"_s)};
+    static const QMap<QString, ExportForm> forms{
+        {u"json"_s, ExportForm::Json}, {u"csv"_s, ExportForm::Csv}, {u"match-file"_s, ExportForm::MatchFile}};
+    const QString name = sorted.options.value(u"--as"_s);
+    if (!forms.contains(name))
+        return wrong(Code::UnknownFormat, name);
+    const ExportMatch match{sorted.files.first(), sorted.options.value(u"--to"_s), forms.value(name), sorted.names()};
+    if (match.form == ExportForm::MatchFile)
+        for (const QString& needed : {u"--numbers-only"_s, u"--to"_s})
+            if (!sorted.has(needed))
+                return wrong(Code::MissingOption, needed);
+    return match;
 }
 
 Read readWindow(const Sorted& sorted) {
@@ -155,10 +178,10 @@ struct Reader {
 
 const Reader& readerOf(const QStringList& words) {
     static const std::array<Reader, 5> readers{
-        {{u"print"_s, {u"--to"_s, u"--paper"_s, u"--as"_s, u"--sheets"_s, u"--inks"_s}, readPrint},
+        {{u"print"_s, {u"--to"_s, u"--paper"_s, u"--as"_s, u"--sheets"_s, u"--inks"_s, u"--numbers-only"_s}, readPrint},
          {u"check"_s, {u"--seal"_s}, readCheck},
          {u"enter"_s, {u"--to"_s}, readEnter},
-         {u"export"_s, {u"--as"_s, u"--to"_s}, readExport},
+         {u"export"_s, {u"--as"_s, u"--to"_s, u"--numbers-only"_s}, readExport},
          {{}, {}, readWindow}}};
     return *std::find_if(readers.begin(), readers.end() - 1,
                          [&](const Reader& reader) { return reader.command == words.value(0); });

@@ -4,6 +4,7 @@
 /// The words of a command line, read as what they ask for; pure.
 #pragma once
 
+#include "core/record/nameless.h"
 #include "ui/sheet/pdf.h"
 #include "ui/sheet/sheets.h"
 #include "ui/wording/commandwords.h"
@@ -28,6 +29,7 @@ struct PrintSheets {
     PdfForm form = PdfForm::Archive;
     std::set<SheetKind> sheets{}; ///< empty: those that are usual
     InkSet inks = InkSet::CobaltAndRust;
+    Names names = Names::Given;
     bool operator==(const PrintSheets&) const = default;
 };
 struct CheckFiles {
@@ -40,9 +42,16 @@ struct EnterList {
     QString to;
     bool operator==(const EnterList&) const = default;
 };
+enum class ExportForm : std::uint8_t {
+    Json,
+    Csv,
+    MatchFile, ///< a copy without names, which is a match file of its own
+};
 struct ExportMatch {
     QString file;
-    QString to; ///< empty: standard output
+    QString to; ///< empty: standard output; never so for a match file
+    ExportForm form = ExportForm::Json;
+    Names names = Names::Given; ///< always left out of a match file
     bool operator==(const ExportMatch&) const = default;
 };
 struct ShowHelp {

@@ -16,9 +16,9 @@ namespace setfolio {
 namespace {
 
 /// A box that takes every text as it stands: a file name may hold what looks like markup.
-void makePlain(QMessageBox& box, const QString& text) {
+void makePlain(QMessageBox& box, const QString& text, QMessageBox::Icon icon = QMessageBox::Warning) {
     box.setTextFormat(Qt::PlainText);
-    box.setIcon(QMessageBox::Warning);
+    box.setIcon(icon);
     box.setText(text);
 }
 
@@ -64,6 +64,12 @@ bool hasGoodPart(const LedgerError& error) {
 void tell(const QString& text, QWidget* parent) {
     QMessageBox box(parent);
     makePlain(box, text);
+    box.exec();
+}
+
+void tellDone(const QString& text, QWidget* parent) {
+    QMessageBox box(parent);
+    makePlain(box, text, QMessageBox::Information);
     box.exec();
 }
 

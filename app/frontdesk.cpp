@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/frontdesk.h"
 
+#include "app/choices.h"
 #include "app/damagedmatch.h"
 #include "app/newledger.h"
 #include "app/recentmatches.h"
@@ -9,6 +10,9 @@
 #include "core/ledger/wholefile.h"
 #include "core/record/matchfile.h"
 #include "ui/dialogs/newmatchdialog.h"
+#include "ui/dialogs/teambookdialog.h"
+#include "ui/help/helpdialog.h"
+#include "ui/help/keysdialog.h"
 #include "ui/look/windowplace.h"
 #include "ui/practice/practicedialog.h"
 #include "ui/practice/practicesession.h"
@@ -35,12 +39,12 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace {
 
-QString matchFolder() {
-    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-}
-
 QString ownFolder() {
     return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + u"/setfolio"_s;
+}
+
+TeamBook teamBook() {
+    return TeamBook(ownFolder() + u"/teams"_s);
 }
 
 /// The demo match to look round in: a copy of the user's own, made once, in which what is entered stays.
@@ -107,6 +111,8 @@ void FrontDesk::showStartPage() {
     connect(m_startPage, &StartPage::matchChosen, this, &FrontDesk::open);
     connect(m_startPage, &StartPage::practiceWanted, this, &FrontDesk::beginPractice);
     connect(m_startPage, &StartPage::demoWanted, this, &FrontDesk::openDemo);
+    connect(m_startPage, &StartPage::teamBookWanted, this, [this] { openTeamBook({}); });
+    connect(m_startPage, &StartPage::helpWanted, this, &FrontDesk::showHelp);
     m_startPage->setWindowTitle(u"Setfolio"_s);
     m_startPage->show();
 }
@@ -134,6 +140,7 @@ bool FrontDesk::open(const QString& path) {
 void FrontDesk::beginMatch() {
     NewMatchDialog dialog(m_laidAside ? *m_laidAside : draftFor(m_clock), matchFolder(), QLocale(),
                           RulebookShelf(ownFolder() + u"/rulebooks"_s), parentForMessages());
+    dialog.offer(teamBook(), newestMatch(recentPaths()));
     if (m_laidAside)
         dialog.offerToBeginEmpty();
     const MatchDraft proposed = dialog.draft();
@@ -143,6 +150,7 @@ void FrontDesk::beginMatch() {
         const auto written = writeMatch(path, recordedAt(m_clock.utc(), dialog.result()));
         if (written) {
             m_laidAside.reset();
+            rememberMatchFolder(QFileInfo(path).absolutePath());
             open(path);
             return;
         }
@@ -187,12 +195,33 @@ void FrontDesk::printStory(const QString& id, QWidget* parent) {
     const auto written = pdf ? writeWholeFile(path, *pdf) : tl::expected<void, FileError>();
     if (!pdf)
         tell(sheetsNotDrawn(path), parent);
+    else if (!written)
+        tell(sentence(written.error()), parent);
     else
-        tell(written ? pagesWritten(path, static_cast<int>(pages.size())) : sentence(written.error()), parent);
+        tellDone(pagesWritten(path, static_cast<int>(pages.size())), parent);
 }
 
 void FrontDesk::openDemo() {
     open(demoCopy());
+}
+
+void FrontDesk::openTeamBook(const MatchState& match) {
+    TeamBookDialog(teamBook(), match, parentForMessages()).exec();
+}
+
+void FrontDesk::showHelp() {
+    HelpDialog(parentForMessages()).exec();
+}
+
+void FrontDesk::changeKeys() {
+    KeysDialog dialog(changedKeys(), parentForMessages());
+    if (dialog.exec() != QDialog::Accepted || dialog.result() == changedKeys())
+        return;
+    rememberKeys(dialog.result());
+    setChangedKeys(dialog.result());
+    for (const QPointer<TableWindow>& table : std::as_const(m_tables))
+        if (table)
+            table->rebuild();
 }
 
 void FrontDesk::askForMatch(QWidget* parent) {
@@ -221,6 +250,17 @@ TableWindow* FrontDesk::showTable(MatchFile file) {
     connect(table, &TableWindow::newMatchAsked, this, &FrontDesk::beginMatch);
     connect(table, &TableWindow::openMatchAsked, this, [this, table] { askForMatch(table); });
     connect(table, &TableWindow::languageChosen, this, &FrontDesk::changeLanguage);
+    connect(table, &TableWindow::teamBookAsked, this, [this, table] { openTeamBook(table->file().state()); });
+    connect(table, &TableWindow::helpAsked, this, &FrontDesk::showHelp);
+    // the window is built anew with its new keys, which must not happen within its own command
+    connect(table, &TableWindow::keysAsked, this, &FrontDesk::changeKeys, Qt::QueuedConnection);
+    connect(table, &TableWindow::lookChosen, this, rememberLook);
+    connect(table, &TableWindow::textSizeChosen, this, [](int percent) {
+        rememberTextSize(percent);
+        setProgramTextSize(percent);
+    });
+    connect(table, &TableWindow::sightChosen, this, rememberSight);
+    table->setSight(chosenSight());
     table->offerLanguages(languagesToChoose(), chosenLanguage());
     m_tables.insert(path, table);
     keepPlace(*table, u"table"_s);

@@ -36,6 +36,9 @@ private:
     void beginPractice();
     void printStory(const QString& id, QWidget* parent);
     void openDemo();
+    void openTeamBook(const MatchState& match);
+    void showHelp();
+    void changeKeys();
     void askForMatch(QWidget* parent);
     void changeLanguage(Language language);
     class TableWindow* showTable(class MatchFile file);

@@ -2,6 +2,101 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>Help</name>
+    <message>
+        <source>the %1 menu</source>
+        <translation>el menú %1</translation>
+    </message>
+    <message>
+        <source>A rally</source>
+        <translation>Una jugada</translation>
+    </message>
+    <message>
+        <source>%1 when the serve is contacted, then %2 if the side on your left wins the rally, or %3 if the side on your right does. The winner alone is enough. %4 is a replay, %5 a re-serve, %6 a serve that did not come.</source>
+        <translation>%1 cuando se golpea el saque; luego %2 si gana la jugada el lado izquierdo, o %3 si la gana el derecho. Basta con el ganador. %4 es una repetición, %5 un re-saque, %6 un saque que no llegó.</translation>
+    </message>
+    <message>
+        <source>A wrong server</source>
+        <translation>Un sacador incorrecto</translation>
+    </message>
+    <message>
+        <source>%1 as soon as another number than the one shown stands at the line; type that number. The bar says what to do before and after the contact.</source>
+        <translation>%1 en cuanto esté en la línea otro número que el indicado; escribir ese número. La barra dice qué hacer antes y después del golpe.</translation>
+    </message>
+    <message>
+        <source>A substitution</source>
+        <translation>Una sustitución</translation>
+    </message>
+    <message>
+        <source>%1 for the left side, %2 for the right side, then the number that comes in. The number that goes out is proposed. Enter records it; the next one begins with the same key.</source>
+        <translation>%1 para el lado izquierdo, %2 para el derecho, luego el número que entra. El número que sale se propone. Enter la registra; la siguiente comienza con la misma tecla.</translation>
+    </message>
+    <message>
+        <source>A libero</source>
+        <translation>Un líbero</translation>
+    </message>
+    <message>
+        <source>%1 for the left side, %2 for the right side: the bar says what is possible now, for whom she comes in and who comes back.</source>
+        <translation>%1 para el lado izquierdo, %2 para el derecho: la barra dice qué es posible ahora, por quién entra y quién vuelve.</translation>
+    </message>
+    <message>
+        <source>A time-out</source>
+        <translation>Un tiempo</translation>
+    </message>
+    <message>
+        <source>%1 for the left side, %2 for the right side. Its card counts down and shows what to compare with the scoreboard. %3 puts the card away.</source>
+        <translation>%1 para el lado izquierdo, %2 para el derecho. Su ficha lleva la cuenta atrás y muestra qué comparar con el tablero. %3 quita la ficha.</translation>
+    </message>
+    <message>
+        <source>A card or a delay</source>
+        <translation>Una tarjeta o una demora</translation>
+    </message>
+    <message>
+        <source>%1 for the left side, %2 for the right side, then the number or the letter of who it is given to. The next step of the rulebook’s ladder is proposed with its consequence.</source>
+        <translation>%1 para el lado izquierdo, %2 para el derecho, luego el número o la letra de quien la recibe. Se propone el siguiente grado del reglamento con su consecuencia.</translation>
+    </message>
+    <message>
+        <source>A correction</source>
+        <translation>Una corrección</translation>
+    </message>
+    <message>
+        <source>%1 takes back the last entry, %2 puts it in again. For an earlier one press %3, or click its mark on the sheet: strike it, change it, or put in what was missed before it. What that changes is shown before Enter records it.</source>
+        <translation>%1 deshace la última anotación, %2 la rehace. Para una anterior, pulsar %3 o hacer clic en su marca en la hoja: tacharla, cambiarla, o insertar antes lo que faltó. Lo que eso cambia se muestra antes de que Enter lo registre.</translation>
+    </message>
+    <message>
+        <source>Before and after a set</source>
+        <translation>Antes y después de un set</translation>
+    </message>
+    <message>
+        <source>%1 does what the amber card asks for: the toss, the line-ups, the start and the end of the set, the close of the match.</source>
+        <translation>%1 hace lo que pide la ficha ámbar: el sorteo, las formaciones, el inicio y el fin del set, el cierre del partido.</translation>
+    </message>
+    <message>
+        <source>Signing</source>
+        <translation>Firmas</translation>
+    </message>
+    <message>
+        <source>%1 prints the sheets, also at any time during a match; the referees sign them there.</source>
+        <translation>%1 imprime las hojas, también en cualquier momento del partido; los árbitros las firman ahí.</translation>
+    </message>
+    <message>
+        <source>In a bar</source>
+        <translation>En una barra</translation>
+    </message>
+    <message>
+        <source>The letters on its buttons choose, Tab goes on, Enter records, Esc closes it. Everything can be clicked or tapped too.</source>
+        <translation>Las letras de sus botones eligen, Tab avanza, Enter registra, Esc la cierra. Todo se puede hacer también con clic o con el dedo.</translation>
+    </message>
+    <message>
+        <source>How things are entered</source>
+        <translation>Cómo se anota</translation>
+    </message>
+    <message>
+        <source>All keys</source>
+        <translation>Todas las teclas</translation>
+    </message>
+</context>
+<context>
     <name>Inks</name>
     <message>
         <source>Black, blue and rust</source>
@@ -14,6 +109,10 @@
     <message>
         <source>Black only</source>
         <translation>Solo negro</translation>
+    </message>
+    <message>
+        <source>Shades of grey</source>
+        <translation>Tonos de gris</translation>
     </message>
 </context>
 <context>
@@ -1280,6 +1379,14 @@
         <comment>a signer&apos;s role and the team</comment>
         <translation>%1 de %2</translation>
     </message>
+    <message>
+        <source>In full: %1</source>
+        <translation>Completo: %1</translation>
+    </message>
+    <message>
+        <source>%1 slot %2, after the starter: %3; then as in the slot.</source>
+        <translation>%1 puesto %2, tras el titular: %3; luego como en el puesto.</translation>
+    </message>
 </context>
 <context>
     <name>Table</name>
@@ -1706,10 +1813,6 @@
     <message>
         <source>Which libero?</source>
         <translation>¿Qué líbero?</translation>
-    </message>
-    <message>
-        <source>In for whom? The back row is offered.</source>
-        <translation>¿Por quién? Se ofrece la línea zaguera.</translation>
     </message>
     <message>
         <source>Understood</source>
@@ -2715,6 +2818,194 @@
         <source>Another window holds this match (%1): nothing can be recorded in this one.</source>
         <translation>Otra ventana tiene este partido (%1): en esta no se puede registrar nada.</translation>
     </message>
+    <message>
+        <source>Replay and its cause…</source>
+        <translation>Repetición y su causa…</translation>
+    </message>
+    <message>
+        <source>Illegal player found, left side…</source>
+        <translation>Jugador ilegal, izquierda…</translation>
+    </message>
+    <message>
+        <source>Illegal player found, right side…</source>
+        <translation>Jugador ilegal, derecha…</translation>
+    </message>
+    <message>
+        <source>Officials…</source>
+        <translation>Oficiales…</translation>
+    </message>
+    <message>
+        <source>Sign off…</source>
+        <translation>Firmar…</translation>
+    </message>
+    <message>
+        <source>Reopen what is sealed…</source>
+        <translation>Reabrir lo sellado…</translation>
+    </message>
+    <message>
+        <source>Team book…</source>
+        <translation>Libro de equipos…</translation>
+    </message>
+    <message>
+        <source>How things are entered…</source>
+        <translation>Cómo se anota…</translation>
+    </message>
+    <message>
+        <source>Change keys…</source>
+        <translation>Cambiar teclas…</translation>
+    </message>
+    <message>
+        <source>Hel&amp;p</source>
+        <translation>A&amp;yuda</translation>
+    </message>
+    <message>
+        <source>There is nothing to sign yet: a set is signed after its end, the match when it is closed.</source>
+        <translation>Aún no hay nada que firmar: un set se firma al terminar, el partido cuando está cerrado.</translation>
+    </message>
+    <message>
+        <source>Nothing is sealed: it can be changed as it is.</source>
+        <translation>Nada está sellado: se puede cambiar tal como está.</translation>
+    </message>
+    <message>
+        <source>Press for her replacement</source>
+        <translation>Pulsar para su reemplazo</translation>
+    </message>
+    <message>
+        <source>Press for a substitution in her place</source>
+        <translation>Pulsar para una sustitución en su lugar</translation>
+    </message>
+    <message>
+        <source>%1 is the key of “%2”: choose another one, or change that one first.</source>
+        <translation>%1 es la tecla de “%2”: elegir otra, o cambiar esa primero.</translation>
+    </message>
+    <message>
+        <source>Shirt numbers are typed with %1: choose another key.</source>
+        <translation>Con %1 se escriben números de camiseta: elegir otra tecla.</translation>
+    </message>
+    <message>
+        <source>The window needs %1 to find one’s way in it: choose another key.</source>
+        <translation>La ventana necesita %1 para moverse por ella: elegir otra tecla.</translation>
+    </message>
+    <message>
+        <source>In for %1, at the place of the server? Enter records it, or type another number.</source>
+        <translation>¿Por %1, en el lugar del sacador? Enter lo registra, o escribir otro número.</translation>
+    </message>
+    <message>
+        <source>In for whom? Those who may go are offered.</source>
+        <translation>¿Por quién? Se ofrecen los que pueden salir.</translation>
+    </message>
+    <message>
+        <source>Before “%1”</source>
+        <translation>Antes de “%1”</translation>
+    </message>
+    <message>
+        <source>In place of “%1”</source>
+        <translation>En lugar de “%1”</translation>
+    </message>
+    <message>
+        <source>%1: the table stands as it did then. Record what belongs there, or press Esc.</source>
+        <translation>%1: la mesa está como estaba entonces. Registrar lo que corresponde, o pulsar Esc.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Otra cosa</translation>
+    </message>
+    <message>
+        <source>record it at the table</source>
+        <translation>registrarlo en la mesa</translation>
+    </message>
+    <message>
+        <source>Record it anew</source>
+        <translation>Registrar de nuevo</translation>
+    </message>
+    <message>
+        <source>As before: %1 in for %2. Enter records it, or type another number.</source>
+        <translation>Como antes: %1 por %2. Enter lo registra, o escribir otro número.</translation>
+    </message>
+    <message>
+        <source>High contrast</source>
+        <translation>Alto contraste</translation>
+    </message>
+    <message>
+        <source>&amp;Look</source>
+        <translation>&amp;Aspecto</translation>
+    </message>
+    <message>
+        <source>Size of &amp;words</source>
+        <translation>&amp;Tamaño del texto</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Replay: what for?</source>
+        <translation>Repetición: ¿por qué?</translation>
+    </message>
+    <message>
+        <source>from outside</source>
+        <translation>de fuera</translation>
+    </message>
+    <message>
+        <source>Enter records a replay without its cause.</source>
+        <translation>Enter registra una repetición sin su causa.</translation>
+    </message>
+    <message>
+        <source>Illegal player of %1, found after play went on</source>
+        <translation>Jugador ilegal de %1, hallado con el juego ya reanudado</translation>
+    </message>
+    <message>
+        <source>Substitution</source>
+        <translation>Sustitución</translation>
+    </message>
+    <message>
+        <source>came in illegally</source>
+        <translation>entró ilegalmente</translation>
+    </message>
+    <message>
+        <source>Libero replacement</source>
+        <translation>Reemplazo de líbero</translation>
+    </message>
+    <message>
+        <source>an illegal one</source>
+        <translation>uno ilegal</translation>
+    </message>
+    <message>
+        <source>Who has no right to be on court?</source>
+        <translation>¿Quién no tiene derecho a estar en cancha?</translation>
+    </message>
+    <message>
+        <source>Then record who goes out and who comes in.</source>
+        <translation>Luego registrar quién sale y quién entra.</translation>
+    </message>
+    <message>
+        <source>Next: sign-off of the match</source>
+        <translation>Sigue: firmas del partido</translation>
+    </message>
+    <message>
+        <source>Show it to the referee, then have it signed and seal it. It can wait.</source>
+        <translation>Mostrarlo al árbitro, hacerlo firmar y sellarlo. Puede esperar.</translation>
+    </message>
+    <message>
+        <source>Next: sign-off of set %1</source>
+        <translation>Sigue: firmas del set %1</translation>
+    </message>
+    <message>
+        <source>The record is signed and sealed. Print it.</source>
+        <translation>El registro está firmado y sellado. Imprimirlo.</translation>
+    </message>
+    <message>
+        <source>%1 has taken its last time-out.</source>
+        <translation>%1 ha usado su último tiempo.</translation>
+    </message>
+    <message>
+        <source>%1 has %2 points, and the teams change sides.</source>
+        <translation>%1 tiene %2 puntos y los equipos cambian de cancha.</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::CommandWords</name>
@@ -2737,10 +3028,6 @@
     <message>
         <source>There is no sheet %1: choose among match, set, hand-over, libero, coach, entries, slips, blank-slips and blank-set.</source>
         <translation>No hay hoja %1: elegir entre match, set, hand-over, libero, coach, entries, slips, blank-slips y blank-set.</translation>
-    </message>
-    <message>
-        <source>A match cannot be exported as %1: choose json.</source>
-        <translation>Un partido no se puede exportar como %1: elegir json.</translation>
     </message>
     <message>
         <source>%1 is no seal: type the 24 signs of the code from the paper, without I, O, 0 or 1, or all 64 digits.</source>
@@ -2773,76 +3060,6 @@
     <message>
         <source>setfolio --help lists the commands.</source>
         <translation>setfolio --help muestra los comandos.</translation>
-    </message>
-    <message>
-        <source>Setfolio keeps the score sheet of a volleyball match.
-
-setfolio [FILE]                          open the window, at the match in FILE
-setfolio print FILE... --to PDF          print the sheets of all sets of all FILEs into one PDF
-               [--paper letter|a4]       on this paper; your country&apos;s own if none is named
-               [--sheets NAME,NAME...]   these: match, set, hand-over, libero, coach, entries, slips,
-                                         blank-slips, blank-set; those of the sets, and of the match once
-                                         it is decided, if none is named
-               [--as archive|plain]      as PDF/A-1b for the archive, or plain; archive if not named
-setfolio check FILE...                   say whether each FILE is whole and lawful
-               [--seal CODE]             whether it is what was signed under the CODE from the paper
-setfolio enter LIST --to FILE            judge a list of entries and write it as a new match file
-setfolio export FILE --as json           write what stands on the sheets as JSON,
-               [--to PATH]               to PATH, or else to standard output
-setfolio --help                          this text
-setfolio --version                       name and version
-
-A LIST holds one entry a line, each a JSON object; - is standard input. An existing match file is never
-overwritten. Words after -- are files, even if they begin with -. Only the window needs a screen.
-
-It ends with one of these codes; of several, with the highest:
-  0   done; the file is whole and lawful, and what was signed
-  1   done, and something was found against the rulebook, or the seal was reopened; or there is no match in
-      the file yet
-  2   the file is damaged, altered, cut short or not what was signed; or a line of the list cannot be recorded
-  64  the command was not understood
-  66  a file cannot be opened
-  69  there is no screen for the window, or the sheet&apos;s typeface is not installed
-  73  a file cannot be made
-  74  a file cannot be written to its end
-
-Rules differ by state and league, and the referee is right.
-</source>
-        <translation>Setfolio lleva la hoja de anotación de un partido de voleibol.
-
-setfolio [ARCHIVO]                       abrir la ventana, con el partido de ARCHIVO
-setfolio print ARCHIVO... --to PDF       imprimir en un PDF las hojas de todos los sets de los ARCHIVOS
-               [--paper letter|a4]       en este papel; si no se indica, el habitual en el país
-               [--sheets NAME,NAME...]   estas: match, set, hand-over, libero, coach, entries, slips,
-                                         blank-slips, blank-set; si no se indica, las de los sets, y la
-                                         del partido cuando está decidido
-               [--as archive|plain]      como PDF/A-1b para archivar, o simple; si no se indica, archive
-setfolio check ARCHIVO...                decir si cada ARCHIVO está íntegro y es reglamentario
-               [--seal CODE]             si es lo que se firmó bajo el CODE del papel
-setfolio enter LISTA --to ARCHIVO        juzgar una lista de anotaciones y escribirla en un nuevo archivo
-setfolio export ARCHIVO --as json        escribir como JSON lo que está en las hojas,
-               [--to PATH]               en PATH, o si no en la salida estándar
-setfolio --help                          este texto
-setfolio --version                       nombre y versión
-
-Una LISTA contiene una anotación por línea, cada una un objeto JSON; - es la entrada estándar. Un archivo de
-partido existente nunca se sobrescribe. Las palabras tras -- son archivos, aunque empiecen por -. Solo la
-ventana necesita una pantalla.
-
-Termina con uno de estos códigos; si son varios, con el más alto:
-  0   hecho; el archivo está íntegro, es reglamentario y es lo que se firmó
-  1   hecho, y se halló algo contra el reglamento, o el sello fue reabierto; o aún no hay partido en el
-      archivo
-  2   el archivo está dañado, alterado, cortado o no es lo que se firmó; o una línea de la lista no se
-      puede registrar
-  64  no se entendió el comando
-  66  un archivo no se puede abrir
-  69  no hay pantalla para la ventana, o no está instalado el tipo de letra de la hoja
-  73  un archivo no se puede crear
-  74  un archivo no se puede escribir hasta el final
-
-Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
-</translation>
     </message>
     <message>
         <source>%1, line %2: %3</source>
@@ -2907,6 +3124,103 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>The sheet&apos;s typeface %1 is not installed in all its weights: install the package %2.</source>
         <translation>El tipo de letra de la hoja, %1, no está instalado con todos sus gruesos: instalar el paquete %2.</translation>
+    </message>
+    <message>
+        <source>There are no inks %1: choose among cobalt-and-rust, heather-and-gorse, greys and black-only.</source>
+        <translation>No hay tintas %1: elegir entre cobalt-and-rust, heather-and-gorse, greys y black-only.</translation>
+    </message>
+    <message>
+        <source>A match cannot be exported as %1: choose json, csv or match-file.</source>
+        <translation>Un partido no se puede exportar como %1: elegir json, csv o match-file.</translation>
+    </message>
+    <message>
+        <source>Setfolio keeps the score sheet of a volleyball match.
+
+setfolio [FILE]                          open the window, at the match in FILE
+setfolio print FILE... --to PDF          print the sheets of all sets of all FILEs into one PDF
+               [--paper letter|a4]       on this paper; your country&apos;s own if none is named
+               [--sheets NAME,NAME...]   these: match, set, hand-over, libero, coach, entries, slips,
+                                         blank-slips, blank-set; those of the sets, and of the match once
+                                         it is decided, if none is named
+               [--inks NAME]             in cobalt-and-rust, heather-and-gorse, greys or black-only
+               [--as archive|plain]      as PDF/A-1b for the archive, or plain; archive if not named
+               [--numbers-only]          without anybody&apos;s name
+setfolio check FILE...                   say whether each FILE is whole and lawful
+               [--seal CODE]             whether it is what was signed under the CODE from the paper
+setfolio enter LIST --to FILE            judge a list of entries and write it as a new match file
+setfolio export FILE --as json|csv       write what stands on the sheets as JSON, or the entries as CSV,
+               [--to PATH]               to PATH, or else to standard output
+               [--numbers-only]          without anybody&apos;s name
+setfolio export FILE --as match-file --numbers-only --to COPY
+                                         write a match file without names, with a chain of its own
+setfolio --help                          this text
+setfolio --version                       name and version
+
+A LIST holds one entry a line, each a JSON object; - is standard input. An existing match file is never
+overwritten. Words after -- are files, even if they begin with -. Only the window needs a screen.
+A CSV cell that a spreadsheet would run as a formula begins with an apostrophe. Names that the match knows
+are taken out of remarks and reasons too; what else is written there stays.
+
+It ends with one of these codes; of several, with the highest:
+  0   done; the file is whole and lawful, and what was signed
+  1   done, and something was found against the rulebook, or the seal was reopened; or there is no match in
+      the file yet
+  2   the file is damaged, altered, cut short or not what was signed; or a line of the list cannot be recorded
+  64  the command was not understood
+  66  a file cannot be opened
+  69  there is no screen for the window, or the sheet&apos;s typeface is not installed
+  73  a file cannot be made
+  74  a file cannot be written to its end
+
+Rules differ by state and league, and the referee is right.
+</source>
+        <translation>Setfolio lleva la hoja de anotación de un partido de voleibol.
+
+setfolio [ARCHIVO]                       abrir la ventana, con el partido de ARCHIVO
+setfolio print ARCHIVO... --to PDF       imprimir en un PDF las hojas de todos los sets de los ARCHIVOS
+               [--paper letter|a4]       en este papel; si no se indica, el habitual en el país
+               [--sheets NAME,NAME...]   estas: match, set, hand-over, libero, coach, entries, slips,
+                                         blank-slips, blank-set; si no se indica, las de los sets, y la
+                                         del partido cuando está decidido
+               [--inks NAME]             en cobalt-and-rust, heather-and-gorse, greys o black-only
+               [--as archive|plain]      como PDF/A-1b para archivar, o simple; si no se indica, archive
+               [--numbers-only]          sin el nombre de nadie
+setfolio check ARCHIVO...                decir si cada ARCHIVO está íntegro y es reglamentario
+               [--seal CODE]             si es lo que se firmó bajo el CODE del papel
+setfolio enter LISTA --to ARCHIVO        juzgar una lista de anotaciones y escribirla en un nuevo archivo
+setfolio export ARCHIVO --as json|csv    escribir como JSON lo que está en las hojas, o como CSV las
+                                         anotaciones,
+               [--to PATH]               en PATH, o si no en la salida estándar
+               [--numbers-only]          sin el nombre de nadie
+setfolio export ARCHIVO --as match-file --numbers-only --to COPIA
+                                         escribir un archivo de partido sin nombres, con su propia cadena
+setfolio --help                          este texto
+setfolio --version                       nombre y versión
+
+Una LISTA contiene una anotación por línea, cada una un objeto JSON; - es la entrada estándar. Un archivo de
+partido existente nunca se sobrescribe. Las palabras tras -- son archivos, aunque empiecen por -. Solo la
+ventana necesita una pantalla.
+Una celda CSV que una hoja de cálculo ejecutaría como fórmula comienza con un apóstrofo. Los nombres que el
+partido conoce se quitan también de observaciones y motivos; lo demás escrito ahí se queda.
+
+Termina con uno de estos códigos; si son varios, con el más alto:
+  0   hecho; el archivo está íntegro, es reglamentario y es lo que se firmó
+  1   hecho, y se halló algo contra el reglamento, o el sello fue reabierto; o aún no hay partido en el
+      archivo
+  2   el archivo está dañado, alterado, cortado o no es lo que se firmó; o una línea de la lista no se
+      puede registrar
+  64  no se entendió el comando
+  66  un archivo no se puede abrir
+  69  no hay pantalla para la ventana, o no está instalado el tipo de letra de la hoja
+  73  un archivo no se puede crear
+  74  un archivo no se puede escribir hasta el final
+
+Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
+</translation>
+    </message>
+    <message>
+        <source>%1: written without names. It is a match file of its own: the seals of the original do not hold for it, and free text holds no name that the match knows, but read it before you pass it on.</source>
+        <translation>%1: escrito sin nombres. Es un archivo de partido propio: los sellos del original no valen para él, y el texto libre no contiene ningún nombre que el partido conozca, pero conviene leerlo antes de entregarlo.</translation>
     </message>
 </context>
 <context>
@@ -3530,6 +3844,80 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
 </context>
 <context>
+    <name>setfolio::HelpDialog</name>
+    <message>
+        <source>How things are entered</source>
+        <translation>Cómo se anota</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Imprimir…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimir</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::KeysDialog</name>
+    <message>
+        <source>Change keys</source>
+        <translation>Cambiar teclas</translation>
+    </message>
+    <message>
+        <source>They are kept on this machine and shown wherever they act.</source>
+        <translation>Se guardan en esta máquina y se muestran donde actúan.</translation>
+    </message>
+    <message>
+        <source>Keep these keys</source>
+        <translation>Guardar estas teclas</translation>
+    </message>
+    <message>
+        <source>What can be asked of the table, and its keys</source>
+        <translation>Qué se puede pedir en la mesa, y sus teclas</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation>Tecla</translation>
+    </message>
+    <message>
+        <source>New key: press it here</source>
+        <translation>Tecla nueva: pulsarla aquí</translation>
+    </message>
+    <message>
+        <source>No key</source>
+        <translation>Sin tecla</translation>
+    </message>
+    <message>
+        <source>Built-in key</source>
+        <translation>Tecla original</translation>
+    </message>
+    <message>
+        <source>All built-in keys</source>
+        <translation>Todas las originales</translation>
+    </message>
+    <message>
+        <source>It has no key now; its menu has it.</source>
+        <translation>Ahora no tiene tecla; está en su menú.</translation>
+    </message>
+    <message>
+        <source>Its key is %1 now.</source>
+        <translation>Ahora su tecla es %1.</translation>
+    </message>
+    <message>
+        <source>All keys are the built-in ones again.</source>
+        <translation>Todas las teclas vuelven a ser las originales.</translation>
+    </message>
+</context>
+<context>
     <name>setfolio::LadderField</name>
     <message>
         <source>The levels in use, the cards shown, and whether the opponents get a point.</source>
@@ -3616,6 +4004,14 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Libero %1</source>
         <translation>Líbero %1</translation>
+    </message>
+    <message>
+        <source>Rotate</source>
+        <translation>Rotar</translation>
+    </message>
+    <message>
+        <source>Turns the six by one place, as when the team wins the serve</source>
+        <translation>Gira los seis un lugar, como cuando el equipo gana el saque</translation>
     </message>
 </context>
 <context>
@@ -3800,6 +4196,14 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <source>Kept in %1</source>
         <translation>Guardado en %1</translation>
     </message>
+    <message>
+        <source>Give the team a name first: the book finds it by that.</source>
+        <translation>Dar primero un nombre al equipo: el libro lo encuentra por él.</translation>
+    </message>
+    <message>
+        <source>%1 is in the team book now.</source>
+        <translation>%1 está ahora en el libro de equipos.</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::NumberStepper</name>
@@ -3825,6 +4229,21 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
 </context>
 <context>
+    <name>setfolio::OfficialsDialog</name>
+    <message>
+        <source>Officials</source>
+        <translation>Oficiales</translation>
+    </message>
+    <message>
+        <source>They take the place of those named before.</source>
+        <translation>Ocupan el lugar de los nombrados antes.</translation>
+    </message>
+    <message>
+        <source>Record the officials</source>
+        <translation>Registrar los oficiales</translation>
+    </message>
+</context>
+<context>
     <name>setfolio::OfficialsPage</name>
     <message>
         <source>Every name may be left out, and written by pen on the printed sheet.</source>
@@ -3840,6 +4259,10 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
             <numerusform>%n nombrado</numerusform>
             <numerusform>%n nombrados</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>As in the last match</source>
+        <translation>Como en el último partido</translation>
     </message>
 </context>
 <context>
@@ -4060,6 +4483,162 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
 </context>
 <context>
+    <name>setfolio::QrView</name>
+    <message>
+        <source>QR code: %1</source>
+        <translation>Código QR: %1</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::ReopenDialog</name>
+    <message>
+        <source>Who says so</source>
+        <translation>Quién lo ordena</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::ReviewPage</name>
+    <message>
+        <source>What stands on the sheet</source>
+        <translation>Qué está en la hoja</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::ReviewWords</name>
+    <message>
+        <source>Against the rulebook, and let stand by nobody</source>
+        <translation>Contra el reglamento, y nadie lo dejó valer</translation>
+    </message>
+    <message>
+        <source>Nothing is open against the rulebook</source>
+        <translation>Nada pendiente contra el reglamento</translation>
+    </message>
+    <message>
+        <source>Let stand on the referee&apos;s word</source>
+        <translation>Vale por decisión del árbitro</translation>
+    </message>
+    <message>
+        <source>Nothing was let stand against the rulebook</source>
+        <translation>Nada se dejó valer contra el reglamento</translation>
+    </message>
+    <message>
+        <source>%1 Reason: %2.</source>
+        <translation>%1 Motivo: %2.</translation>
+    </message>
+    <message>
+        <source>Points taken back</source>
+        <translation>Puntos anulados</translation>
+    </message>
+    <message>
+        <source>No points were taken back</source>
+        <translation>No se anularon puntos</translation>
+    </message>
+    <message>
+        <source>%1: point %2</source>
+        <translation>%1: punto %2</translation>
+    </message>
+    <message>
+        <source>Corrections</source>
+        <translation>Correcciones</translation>
+    </message>
+    <message>
+        <source>Nothing was corrected</source>
+        <translation>Nada se corrigió</translation>
+    </message>
+    <message>
+        <source>Sanctions</source>
+        <translation>Sanciones</translation>
+    </message>
+    <message>
+        <source>No sanctions</source>
+        <translation>Sin sanciones</translation>
+    </message>
+    <message>
+        <source>%1 Struck.</source>
+        <translation>%1 Tachado.</translation>
+    </message>
+    <message>
+        <source>Order of service</source>
+        <translation>Orden de saque</translation>
+    </message>
+    <message>
+        <source>vacant</source>
+        <translation>vacante</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: libero %2 has served in slot %3</source>
+        <translation>%1: el líbero %2 sacó en el puesto %3</translation>
+    </message>
+    <message>
+        <source>Substitutions</source>
+        <translation>Sustituciones</translation>
+    </message>
+    <message>
+        <source>No substitutions</source>
+        <translation>Sin sustituciones</translation>
+    </message>
+    <message>
+        <source>%1: %2 for %3, at %4</source>
+        <translation>%1: %2 por %3, con %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 for %3, at %4, exceptional</source>
+        <translation>%1: %2 por %3, con %4, excepcional</translation>
+    </message>
+    <message>
+        <source>Time-outs</source>
+        <translation>Tiempos</translation>
+    </message>
+    <message>
+        <source>No time-outs</source>
+        <translation>Sin tiempos</translation>
+    </message>
+    <message>
+        <source>%1: at %2</source>
+        <translation>%1: con %2</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Observaciones</translation>
+    </message>
+    <message>
+        <source>No other remarks</source>
+        <translation>Sin más observaciones</translation>
+    </message>
+    <message>
+        <source>Set %1, cancelled at %2</source>
+        <translation>Set %1, anulado con %2</translation>
+    </message>
+    <message>
+        <source>Set %1, not decided, %2</source>
+        <translation>Set %1, sin decidir, %2</translation>
+    </message>
+    <message>
+        <source>Set %1: %2, won by %3</source>
+        <translation>Set %1: %2, ganado por %3</translation>
+    </message>
+    <message>
+        <source>%1 wins the match</source>
+        <translation>%1 gana el partido</translation>
+    </message>
+    <message>
+        <source>%1 wins set %2</source>
+        <translation>%1 gana el set %2</translation>
+    </message>
+    <message>
+        <source>Before the sets</source>
+        <translation>Antes de los sets</translation>
+    </message>
+</context>
+<context>
     <name>setfolio::RosterDialog</name>
     <message>
         <source>Roster of %1</source>
@@ -4163,6 +4742,22 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>%1 cannot be read (%2).</source>
         <translation>%1 no se puede leer (%2).</translation>
+    </message>
+    <message>
+        <source>Save as CSV…</source>
+        <translation>Guardar como CSV…</translation>
+    </message>
+    <message>
+        <source>Save the roster</source>
+        <translation>Guardar el plantel</translation>
+    </message>
+    <message>
+        <source>Text with columns (*.csv)</source>
+        <translation>Texto con columnas (*.csv)</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
     </message>
 </context>
 <context>
@@ -5463,6 +6058,44 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
 </context>
 <context>
+    <name>setfolio::SheetPane</name>
+    <message>
+        <source>Sheet of set %1</source>
+        <translation>Hoja del set %1</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::SignOffDialog</name>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Más tarde</translation>
+    </message>
+    <message>
+        <source>Show the seal</source>
+        <translation>Mostrar el sello</translation>
+    </message>
+    <message>
+        <source>To the seal</source>
+        <translation>Al sello</translation>
+    </message>
+    <message>
+        <source>To the signatures</source>
+        <translation>A las firmas</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+</context>
+<context>
     <name>setfolio::SignOffWords</name>
     <message>
         <source>Home</source>
@@ -5536,6 +6169,140 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <source>%1, under protest</source>
         <translation>%1, bajo protesta</translation>
     </message>
+    <message>
+        <source>names left out</source>
+        <translation>nombres omitidos</translation>
+    </message>
+    <message>
+        <source>Names of persons were left out of this document.</source>
+        <translation>En este documento se omitieron nombres de personas.</translation>
+    </message>
+    <message>
+        <source>This document names persons.</source>
+        <translation>Este documento nombra a personas.</translation>
+    </message>
+    <message>
+        <source>Nobody is named in this document.</source>
+        <translation>Este documento no nombra a nadie.</translation>
+    </message>
+    <message>
+        <source>%1: to sign</source>
+        <translation>%1: por firmar</translation>
+    </message>
+    <message>
+        <source>%1: signed</source>
+        <translation>%1: firmado</translation>
+    </message>
+    <message>
+        <source>%1: signed under protest</source>
+        <translation>%1: firmado bajo protesta</translation>
+    </message>
+    <message>
+        <source>%1: left unsigned</source>
+        <translation>%1: sin firma</translation>
+    </message>
+    <message>
+        <source>Sign-off of set %1</source>
+        <translation>Firmas del set %1</translation>
+    </message>
+    <message>
+        <source>Sign-off of the match</source>
+        <translation>Firmas del partido</translation>
+    </message>
+    <message>
+        <source>Seal set %1</source>
+        <translation>Sellar el set %1</translation>
+    </message>
+    <message>
+        <source>Seal the match</source>
+        <translation>Sellar el partido</translation>
+    </message>
+    <message>
+        <source>Nobody is still to sign. The seal closes set %1: whoever changes it later reopens it, with a name and a reason.</source>
+        <translation>No falta ninguna firma. El sello cierra el set %1: quien lo cambie después lo reabre, con un nombre y un motivo.</translation>
+    </message>
+    <message>
+        <source>Nobody is still to sign. The seal closes the match: whoever changes it later reopens it, with a name and a reason.</source>
+        <translation>No falta ninguna firma. El sello cierra el partido: quien lo cambie después lo reabre, con un nombre y un motivo.</translation>
+    </message>
+    <message>
+        <source>Set %1 is sealed. This code is printed on its sheet: keep the paper, or write the code down, to check the file against it.</source>
+        <translation>El set %1 está sellado. Este código se imprime en su hoja: guardar el papel, o anotar el código, para comprobar con él el archivo.</translation>
+    </message>
+    <message>
+        <source>The match is sealed. This code is printed on its page: keep the paper, or write the code down, to check the file against it.</source>
+        <translation>El partido está sellado. Este código se imprime en su página: guardar el papel, o anotar el código, para comprobar con él el archivo.</translation>
+    </message>
+    <message>
+        <source>Reopen set %1</source>
+        <translation>Reabrir el set %1</translation>
+    </message>
+    <message>
+        <source>Reopen the match</source>
+        <translation>Reabrir el partido</translation>
+    </message>
+    <message>
+        <source>Set %1 is signed and sealed. To reopen it voids its seal and its signatures: they stay on the sheet, struck, and it is signed anew.</source>
+        <translation>El set %1 está firmado y sellado. Reabrirlo deja sin valor su sello y sus firmas: quedan en la hoja, tachados, y se firma de nuevo.</translation>
+    </message>
+    <message>
+        <source>The match is signed and sealed. To reopen it voids its seal and its signatures: they stay on its page, struck, and it is signed anew.</source>
+        <translation>El partido está firmado y sellado. Reabrirlo deja sin valor su sello y sus firmas: quedan en su página, tachados, y se firma de nuevo.</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::SignaturePad</name>
+    <message>
+        <source>Sign here by finger, pen or mouse</source>
+        <translation>Firmar aquí con el dedo, el lápiz o el ratón</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::SignerPage</name>
+    <message>
+        <source>Who signs, in the rulebook&apos;s order</source>
+        <translation>Quién firma, en el orden del reglamento</translation>
+    </message>
+    <message>
+        <source>Printed name</source>
+        <translation>Nombre en letra de molde</translation>
+    </message>
+    <message>
+        <source>Clear the signature</source>
+        <translation>Borrar la firma</translation>
+    </message>
+    <message>
+        <source>Signs</source>
+        <translation>Firma</translation>
+    </message>
+    <message>
+        <source>Signs under protest</source>
+        <translation>Firma bajo protesta</translation>
+    </message>
+    <message>
+        <source>Left unsigned</source>
+        <translation>Sin firma</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Remark of the protest</source>
+        <translation>Observación de la protesta</translation>
+    </message>
+    <message>
+        <source>for example: confirmed by word, cannot sign</source>
+        <translation>por ejemplo: confirmado de palabra, no puede firmar</translation>
+    </message>
+    <message>
+        <source>Leave unsigned</source>
+        <translation>Dejar sin firma</translation>
+    </message>
+    <message>
+        <source>Record the signature</source>
+        <translation>Registrar la firma</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::SignersField</name>
@@ -5602,6 +6369,18 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <source>Matches (*.setfolio)</source>
         <translation>Partidos (*.setfolio)</translation>
     </message>
+    <message>
+        <source>Team book…</source>
+        <translation>Libro de equipos…</translation>
+    </message>
+    <message>
+        <source>Help…</source>
+        <translation>Ayuda…</translation>
+    </message>
+    <message>
+        <source>How things are entered, F1</source>
+        <translation>Cómo se anota, F1</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::StoryBand</name>
@@ -5632,6 +6411,77 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Compare (F9)</source>
         <translation>Comparar (F9)</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::TeamBookDialog</name>
+    <message>
+        <source>Team book</source>
+        <translation>Libro de equipos</translation>
+    </message>
+    <message>
+        <source>Teams kept on this machine, to begin a match with.</source>
+        <translation>Equipos guardados en esta máquina, para comenzar un partido.</translation>
+    </message>
+    <message>
+        <source>Keep the team book</source>
+        <translation>Guardar el libro de equipos</translation>
+    </message>
+    <message>
+        <source>There is no team in the book yet: add one.</source>
+        <translation>Aún no hay equipos en el libro: añadir uno.</translation>
+    </message>
+    <message>
+        <source>No team can be read from %1: it is left as it is.</source>
+        <translation>De %1 no se puede leer ningún equipo: se deja como está.</translation>
+    </message>
+    <message>
+        <source>What you have changed is not kept yet: press Cancel or Escape once more to drop it.</source>
+        <translation>Los cambios aún no están guardados: pulsar otra vez Cancelar o Escape para descartarlos.</translation>
+    </message>
+    <message>
+        <source>Teams of the book</source>
+        <translation>Equipos del libro</translation>
+    </message>
+    <message>
+        <source>New team</source>
+        <translation>Nuevo equipo</translation>
+    </message>
+    <message>
+        <source>Take over %1</source>
+        <translation>Tomar %1</translation>
+    </message>
+    <message>
+        <source>Delete the team</source>
+        <translation>Borrar el equipo</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>Recuperarlo</translation>
+    </message>
+    <message>
+        <source>%1 has the roster of the match now.</source>
+        <translation>%1 tiene ahora el plantel del partido.</translation>
+    </message>
+    <message>
+        <source>%1 is out of the book once it is kept.</source>
+        <translation>%1 sale del libro en cuanto se guarde.</translation>
+    </message>
+    <message>
+        <source>A team needs a name: type it, or delete the team.</source>
+        <translation>Un equipo necesita un nombre: escribirlo, o borrar el equipo.</translation>
+    </message>
+    <message>
+        <source>Two teams are called %1: give one of them another name.</source>
+        <translation>Dos equipos se llaman %1: dar a uno otro nombre.</translation>
+    </message>
+    <message>
+        <source>A line of the roster has no number: give it one, or empty the line.</source>
+        <translation>Una línea del plantel no tiene número: darle uno, o vaciar la línea.</translation>
+    </message>
+    <message>
+        <source>%1 could not be deleted: its file is still there.</source>
+        <translation>%1 no se pudo borrar: su archivo sigue ahí.</translation>
     </message>
 </context>
 <context>
@@ -5670,6 +6520,18 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Coach</source>
         <translation>Entrenador</translation>
+    </message>
+    <message>
+        <source>Team book</source>
+        <translation>Libro de equipos</translation>
+    </message>
+    <message>
+        <source>Keep in it</source>
+        <translation>Guardar en él</translation>
+    </message>
+    <message>
+        <source>Keeps this team with its roster in the team book</source>
+        <translation>Guarda este equipo con su plantel en el libro de equipos</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,101 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr_FR">
 <context>
+    <name>Help</name>
+    <message>
+        <source>the %1 menu</source>
+        <translation>le menu %1</translation>
+    </message>
+    <message>
+        <source>A rally</source>
+        <translation>Un échange</translation>
+    </message>
+    <message>
+        <source>%1 when the serve is contacted, then %2 if the side on your left wins the rally, or %3 if the side on your right does. The winner alone is enough. %4 is a replay, %5 a re-serve, %6 a serve that did not come.</source>
+        <translation>%1 quand le service est frappé, puis %2 si l’échange est gagné à votre gauche, ou %3 s’il l’est à votre droite. Le gagnant seul suffit. %4 pour un échange à rejouer, %5 pour un service à refaire, %6 pour un service qui n’est pas venu.</translation>
+    </message>
+    <message>
+        <source>A wrong server</source>
+        <translation>Un mauvais serveur</translation>
+    </message>
+    <message>
+        <source>%1 as soon as another number than the one shown stands at the line; type that number. The bar says what to do before and after the contact.</source>
+        <translation>%1 dès qu’un autre numéro que celui affiché est à la ligne&#x202f;; tapez ce numéro. La barre dit quoi faire avant et après la frappe.</translation>
+    </message>
+    <message>
+        <source>A substitution</source>
+        <translation>Un remplacement</translation>
+    </message>
+    <message>
+        <source>%1 for the left side, %2 for the right side, then the number that comes in. The number that goes out is proposed. Enter records it; the next one begins with the same key.</source>
+        <translation>%1 pour le côté gauche, %2 pour le côté droit, puis le numéro entrant. Le numéro sortant est proposé. Entrée pour inscrire&#x202f;; le suivant commence par la même touche.</translation>
+    </message>
+    <message>
+        <source>A libero</source>
+        <translation>Un libéro</translation>
+    </message>
+    <message>
+        <source>%1 for the left side, %2 for the right side: the bar says what is possible now, for whom she comes in and who comes back.</source>
+        <translation>%1 pour le côté gauche, %2 pour le côté droit&#xa0;: la barre dit ce qui est possible, à la place de qui il entre et qui revient.</translation>
+    </message>
+    <message>
+        <source>A time-out</source>
+        <translation>Un temps mort</translation>
+    </message>
+    <message>
+        <source>%1 for the left side, %2 for the right side. Its card counts down and shows what to compare with the scoreboard. %3 puts the card away.</source>
+        <translation>%1 pour le côté gauche, %2 pour le côté droit. Sa fiche décompte et montre ce qu’il faut comparer au tableau d’affichage. %3 range la fiche.</translation>
+    </message>
+    <message>
+        <source>A card or a delay</source>
+        <translation>Un carton ou un retard</translation>
+    </message>
+    <message>
+        <source>%1 for the left side, %2 for the right side, then the number or the letter of who it is given to. The next step of the rulebook’s ladder is proposed with its consequence.</source>
+        <translation>%1 pour le côté gauche, %2 pour le côté droit, puis le numéro ou la lettre de la personne. Le degré suivant prévu par le règlement est proposé avec sa conséquence.</translation>
+    </message>
+    <message>
+        <source>A correction</source>
+        <translation>Une correction</translation>
+    </message>
+    <message>
+        <source>%1 takes back the last entry, %2 puts it in again. For an earlier one press %3, or click its mark on the sheet: strike it, change it, or put in what was missed before it. What that changes is shown before Enter records it.</source>
+        <translation>%1 annule la dernière saisie, %2 la rétablit. Pour une plus ancienne, appuyez sur %3, ou cliquez sur son signe sur la feuille&#xa0;: rayez-la, changez-la, ou insérez ce qui a été oublié avant elle. Ce que cela change est montré avant qu’Entrée l’inscrive.</translation>
+    </message>
+    <message>
+        <source>Before and after a set</source>
+        <translation>Avant et après un set</translation>
+    </message>
+    <message>
+        <source>%1 does what the amber card asks for: the toss, the line-ups, the start and the end of the set, the close of the match.</source>
+        <translation>%1 fait ce que demande la fiche ambre&#xa0;: le tirage au sort, les formations, le début et la fin du set, la clôture du match.</translation>
+    </message>
+    <message>
+        <source>Signing</source>
+        <translation>Signer</translation>
+    </message>
+    <message>
+        <source>%1 prints the sheets, also at any time during a match; the referees sign them there.</source>
+        <translation>%1 imprime les feuilles, à tout moment du match aussi&#x202f;; les arbitres y signent.</translation>
+    </message>
+    <message>
+        <source>In a bar</source>
+        <translation>Dans une barre</translation>
+    </message>
+    <message>
+        <source>The letters on its buttons choose, Tab goes on, Enter records, Esc closes it. Everything can be clicked or tapped too.</source>
+        <translation>Les lettres de ses boutons choisissent, Tab passe à la suite, Entrée inscrit, Échap la ferme. Tout peut aussi se cliquer ou se toucher.</translation>
+    </message>
+    <message>
+        <source>How things are entered</source>
+        <translation>Comment saisir</translation>
+    </message>
+    <message>
+        <source>All keys</source>
+        <translation>Toutes les touches</translation>
+    </message>
+</context>
+<context>
     <name>Inks</name>
     <message>
         <source>Black, blue and rust</source>
@@ -14,6 +109,10 @@
     <message>
         <source>Black only</source>
         <translation>Noir seul</translation>
+    </message>
+    <message>
+        <source>Shades of grey</source>
+        <translation>Nuances de gris</translation>
     </message>
 </context>
 <context>
@@ -1280,6 +1379,14 @@
         <comment>a signer&apos;s role and the team</comment>
         <translation>%1 de %2</translation>
     </message>
+    <message>
+        <source>In full: %1</source>
+        <translation>En entier&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>%1 slot %2, after the starter: %3; then as in the slot.</source>
+        <translation>%1, rang %2, après le joueur de départ&#xa0;: %3&#x202f;; puis comme au rang.</translation>
+    </message>
 </context>
 <context>
     <name>Table</name>
@@ -1706,10 +1813,6 @@
     <message>
         <source>Which libero?</source>
         <translation>Quel libéro&#x202f;?</translation>
-    </message>
-    <message>
-        <source>In for whom? The back row is offered.</source>
-        <translation>À la place de qui&#x202f;? Les arrières sont proposés.</translation>
     </message>
     <message>
         <source>Understood</source>
@@ -2715,6 +2818,194 @@
         <source>Another window holds this match (%1): nothing can be recorded in this one.</source>
         <translation>Une autre fenêtre tient ce match (%1)&#xa0;: rien ne peut être inscrit dans celle-ci.</translation>
     </message>
+    <message>
+        <source>Replay and its cause…</source>
+        <translation>À rejouer, avec la cause…</translation>
+    </message>
+    <message>
+        <source>Illegal player found, left side…</source>
+        <translation>Joueur illégal, côté gauche…</translation>
+    </message>
+    <message>
+        <source>Illegal player found, right side…</source>
+        <translation>Joueur illégal, côté droit…</translation>
+    </message>
+    <message>
+        <source>Officials…</source>
+        <translation>Officiels…</translation>
+    </message>
+    <message>
+        <source>Sign off…</source>
+        <translation>Faire signer…</translation>
+    </message>
+    <message>
+        <source>Reopen what is sealed…</source>
+        <translation>Rouvrir ce qui est scellé…</translation>
+    </message>
+    <message>
+        <source>Team book…</source>
+        <translation>Carnet d’équipes…</translation>
+    </message>
+    <message>
+        <source>How things are entered…</source>
+        <translation>Comment saisir…</translation>
+    </message>
+    <message>
+        <source>Change keys…</source>
+        <translation>Changer les touches…</translation>
+    </message>
+    <message>
+        <source>Hel&amp;p</source>
+        <translation>Ai&amp;de</translation>
+    </message>
+    <message>
+        <source>There is nothing to sign yet: a set is signed after its end, the match when it is closed.</source>
+        <translation>Il n’y a encore rien à signer&#xa0;: un set se signe après sa fin, le match quand il est clos.</translation>
+    </message>
+    <message>
+        <source>Nothing is sealed: it can be changed as it is.</source>
+        <translation>Rien n’est scellé&#xa0;: on peut le changer tel quel.</translation>
+    </message>
+    <message>
+        <source>Press for her replacement</source>
+        <translation>Appuyez pour son remplacement de libéro</translation>
+    </message>
+    <message>
+        <source>Press for a substitution in her place</source>
+        <translation>Appuyez pour un remplacement à sa place</translation>
+    </message>
+    <message>
+        <source>%1 is the key of “%2”: choose another one, or change that one first.</source>
+        <translation>%1 est la touche de «&#xa0;%2&#xa0;»&#xa0;: choisissez-en une autre, ou changez d’abord celle-là.</translation>
+    </message>
+    <message>
+        <source>Shirt numbers are typed with %1: choose another key.</source>
+        <translation>%1 sert à taper les numéros de maillot&#xa0;: choisissez une autre touche.</translation>
+    </message>
+    <message>
+        <source>The window needs %1 to find one’s way in it: choose another key.</source>
+        <translation>La fenêtre a besoin de %1 pour qu’on s’y déplace&#xa0;: choisissez une autre touche.</translation>
+    </message>
+    <message>
+        <source>In for %1, at the place of the server? Enter records it, or type another number.</source>
+        <translation>À la place du %1, au service&#x202f;? Entrée pour inscrire, ou tapez un autre numéro.</translation>
+    </message>
+    <message>
+        <source>In for whom? Those who may go are offered.</source>
+        <translation>À la place de qui&#x202f;? Ceux qui peuvent sortir sont proposés.</translation>
+    </message>
+    <message>
+        <source>Before “%1”</source>
+        <translation>Avant «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>In place of “%1”</source>
+        <translation>À la place de «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>%1: the table stands as it did then. Record what belongs there, or press Esc.</source>
+        <translation>%1&#xa0;: la table est comme à ce moment-là. Inscrivez ce qui doit y être, ou appuyez sur Échap.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1&#xa0;: %2 %3</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Autre chose</translation>
+    </message>
+    <message>
+        <source>record it at the table</source>
+        <translation>à inscrire à la table</translation>
+    </message>
+    <message>
+        <source>Record it anew</source>
+        <translation>L’inscrire à nouveau</translation>
+    </message>
+    <message>
+        <source>As before: %1 in for %2. Enter records it, or type another number.</source>
+        <translation>Comme avant&#xa0;: %1 pour %2. Entrée pour inscrire, ou tapez un autre numéro.</translation>
+    </message>
+    <message>
+        <source>High contrast</source>
+        <translation>Contraste élevé</translation>
+    </message>
+    <message>
+        <source>&amp;Look</source>
+        <translation>&amp;Thème</translation>
+    </message>
+    <message>
+        <source>Size of &amp;words</source>
+        <translation>&amp;Taille du texte</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1&#xa0;%</translation>
+    </message>
+    <message>
+        <source>Replay: what for?</source>
+        <translation>À rejouer&#xa0;: pourquoi&#x202f;?</translation>
+    </message>
+    <message>
+        <source>from outside</source>
+        <translation>venue de l’extérieur</translation>
+    </message>
+    <message>
+        <source>Enter records a replay without its cause.</source>
+        <translation>Entrée pour inscrire sans la cause.</translation>
+    </message>
+    <message>
+        <source>Illegal player of %1, found after play went on</source>
+        <translation>Joueur illégal de %1, vu après la reprise du jeu</translation>
+    </message>
+    <message>
+        <source>Substitution</source>
+        <translation>Remplacement</translation>
+    </message>
+    <message>
+        <source>came in illegally</source>
+        <translation>entré illégalement</translation>
+    </message>
+    <message>
+        <source>Libero replacement</source>
+        <translation>Remplacement de libéro</translation>
+    </message>
+    <message>
+        <source>an illegal one</source>
+        <translation>illégal</translation>
+    </message>
+    <message>
+        <source>Who has no right to be on court?</source>
+        <translation>Qui n’a pas le droit d’être sur le terrain&#x202f;?</translation>
+    </message>
+    <message>
+        <source>Then record who goes out and who comes in.</source>
+        <translation>Inscrivez ensuite qui sort et qui entre.</translation>
+    </message>
+    <message>
+        <source>Next: sign-off of the match</source>
+        <translation>Ensuite&#xa0;: signature du match</translation>
+    </message>
+    <message>
+        <source>Show it to the referee, then have it signed and seal it. It can wait.</source>
+        <translation>Montrez-le à l’arbitre, puis faites signer et scellez. Cela peut attendre.</translation>
+    </message>
+    <message>
+        <source>Next: sign-off of set %1</source>
+        <translation>Ensuite&#xa0;: signature du set %1</translation>
+    </message>
+    <message>
+        <source>The record is signed and sealed. Print it.</source>
+        <translation>La feuille est signée et scellée. Imprimez-la.</translation>
+    </message>
+    <message>
+        <source>%1 has taken its last time-out.</source>
+        <translation>%1 a pris son dernier temps mort.</translation>
+    </message>
+    <message>
+        <source>%1 has %2 points, and the teams change sides.</source>
+        <translation>%1 a %2 points, les équipes changent de terrain.</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::CommandWords</name>
@@ -2737,10 +3028,6 @@
     <message>
         <source>There is no sheet %1: choose among match, set, hand-over, libero, coach, entries, slips, blank-slips and blank-set.</source>
         <translation>Il n’y a pas de feuille %1&#xa0;: choisissez parmi match, set, hand-over, libero, coach, entries, slips, blank-slips et blank-set.</translation>
-    </message>
-    <message>
-        <source>A match cannot be exported as %1: choose json.</source>
-        <translation>Un match ne peut pas être exporté en %1&#xa0;: choisissez json.</translation>
     </message>
     <message>
         <source>%1 is no seal: type the 24 signs of the code from the paper, without I, O, 0 or 1, or all 64 digits.</source>
@@ -2773,76 +3060,6 @@
     <message>
         <source>setfolio --help lists the commands.</source>
         <translation>setfolio --help donne la liste des commandes.</translation>
-    </message>
-    <message>
-        <source>Setfolio keeps the score sheet of a volleyball match.
-
-setfolio [FILE]                          open the window, at the match in FILE
-setfolio print FILE... --to PDF          print the sheets of all sets of all FILEs into one PDF
-               [--paper letter|a4]       on this paper; your country&apos;s own if none is named
-               [--sheets NAME,NAME...]   these: match, set, hand-over, libero, coach, entries, slips,
-                                         blank-slips, blank-set; those of the sets, and of the match once
-                                         it is decided, if none is named
-               [--as archive|plain]      as PDF/A-1b for the archive, or plain; archive if not named
-setfolio check FILE...                   say whether each FILE is whole and lawful
-               [--seal CODE]             whether it is what was signed under the CODE from the paper
-setfolio enter LIST --to FILE            judge a list of entries and write it as a new match file
-setfolio export FILE --as json           write what stands on the sheets as JSON,
-               [--to PATH]               to PATH, or else to standard output
-setfolio --help                          this text
-setfolio --version                       name and version
-
-A LIST holds one entry a line, each a JSON object; - is standard input. An existing match file is never
-overwritten. Words after -- are files, even if they begin with -. Only the window needs a screen.
-
-It ends with one of these codes; of several, with the highest:
-  0   done; the file is whole and lawful, and what was signed
-  1   done, and something was found against the rulebook, or the seal was reopened; or there is no match in
-      the file yet
-  2   the file is damaged, altered, cut short or not what was signed; or a line of the list cannot be recorded
-  64  the command was not understood
-  66  a file cannot be opened
-  69  there is no screen for the window, or the sheet&apos;s typeface is not installed
-  73  a file cannot be made
-  74  a file cannot be written to its end
-
-Rules differ by state and league, and the referee is right.
-</source>
-        <translation>Setfolio tient la feuille de match d’une rencontre de volley-ball.
-
-setfolio [FICHIER]                       ouvrir la fenêtre, sur le match de FICHIER
-setfolio print FICHIER... --to PDF       imprimer les feuilles de tous les sets des FICHIERS dans un seul PDF
-               [--paper letter|a4]       sur ce papier&#x202f;; celui de votre pays si aucun n’est nommé
-               [--sheets NOM,NOM...]     celles-ci&#xa0;: match, set, hand-over, libero, coach, entries, slips,
-                                         blank-slips, blank-set&#x202f;; si aucune n’est nommée, celles des sets,
-                                         et celle du match dès qu’il est décidé
-               [--as archive|plain]      en PDF/A-1b pour l’archive, ou simple&#x202f;; archive si rien n’est nommé
-setfolio check FICHIER...                dire si chaque FICHIER est intact et conforme
-               [--seal CODE]             et s’il est bien ce qui a été signé sous le CODE du papier
-setfolio enter LISTE --to FICHIER        juger une liste de saisies et en faire un nouveau fichier de match
-setfolio export FICHIER --as json        écrire en JSON ce qui figure sur les feuilles,
-               [--to CHEMIN]             dans CHEMIN, ou sinon sur la sortie standard
-setfolio --help                          ce texte
-setfolio --version                       nom et version
-
-Une LISTE contient une saisie par ligne, chacune un objet JSON&#x202f;; - désigne l’entrée standard. Un fichier
-de match existant n’est jamais écrasé. Les mots après -- sont des fichiers, même s’ils commencent par -.
-Seule la fenêtre a besoin d’un écran.
-
-Le programme se termine par l’un de ces codes&#x202f;; s’il y en a plusieurs, par le plus élevé&#xa0;:
-  0   fait&#x202f;; le fichier est intact, conforme, et tel qu’il a été signé
-  1   fait, mais quelque chose est contraire au règlement, ou le sceau a été rouvert&#x202f;; ou il n’y a pas
-      encore de match dans le fichier
-  2   le fichier est endommagé, modifié, tronqué ou n’est pas ce qui a été signé&#x202f;; ou une ligne de la
-      liste ne peut pas être inscrite
-  64  la commande n’a pas été comprise
-  66  un fichier ne peut pas être ouvert
-  69  il n’y a pas d’écran pour la fenêtre, ou la police de la feuille n’est pas installée
-  73  un fichier ne peut pas être créé
-  74  un fichier ne peut pas être écrit jusqu’au bout
-
-Les règles varient selon l’État et la ligue, et l’arbitre a raison.
-</translation>
     </message>
     <message>
         <source>%1, line %2: %3</source>
@@ -2907,6 +3124,102 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>The sheet&apos;s typeface %1 is not installed in all its weights: install the package %2.</source>
         <translation>La police %1 de la feuille n’est pas installée dans toutes ses graisses&#xa0;: installez le paquet %2.</translation>
+    </message>
+    <message>
+        <source>There are no inks %1: choose among cobalt-and-rust, heather-and-gorse, greys and black-only.</source>
+        <translation>Il n’y a pas d’encres %1&#xa0;: choisissez parmi cobalt-and-rust, heather-and-gorse, greys et black-only.</translation>
+    </message>
+    <message>
+        <source>A match cannot be exported as %1: choose json, csv or match-file.</source>
+        <translation>Un match ne peut pas être exporté en %1&#xa0;: choisissez json, csv ou match-file.</translation>
+    </message>
+    <message>
+        <source>Setfolio keeps the score sheet of a volleyball match.
+
+setfolio [FILE]                          open the window, at the match in FILE
+setfolio print FILE... --to PDF          print the sheets of all sets of all FILEs into one PDF
+               [--paper letter|a4]       on this paper; your country&apos;s own if none is named
+               [--sheets NAME,NAME...]   these: match, set, hand-over, libero, coach, entries, slips,
+                                         blank-slips, blank-set; those of the sets, and of the match once
+                                         it is decided, if none is named
+               [--inks NAME]             in cobalt-and-rust, heather-and-gorse, greys or black-only
+               [--as archive|plain]      as PDF/A-1b for the archive, or plain; archive if not named
+               [--numbers-only]          without anybody&apos;s name
+setfolio check FILE...                   say whether each FILE is whole and lawful
+               [--seal CODE]             whether it is what was signed under the CODE from the paper
+setfolio enter LIST --to FILE            judge a list of entries and write it as a new match file
+setfolio export FILE --as json|csv       write what stands on the sheets as JSON, or the entries as CSV,
+               [--to PATH]               to PATH, or else to standard output
+               [--numbers-only]          without anybody&apos;s name
+setfolio export FILE --as match-file --numbers-only --to COPY
+                                         write a match file without names, with a chain of its own
+setfolio --help                          this text
+setfolio --version                       name and version
+
+A LIST holds one entry a line, each a JSON object; - is standard input. An existing match file is never
+overwritten. Words after -- are files, even if they begin with -. Only the window needs a screen.
+A CSV cell that a spreadsheet would run as a formula begins with an apostrophe. Names that the match knows
+are taken out of remarks and reasons too; what else is written there stays.
+
+It ends with one of these codes; of several, with the highest:
+  0   done; the file is whole and lawful, and what was signed
+  1   done, and something was found against the rulebook, or the seal was reopened; or there is no match in
+      the file yet
+  2   the file is damaged, altered, cut short or not what was signed; or a line of the list cannot be recorded
+  64  the command was not understood
+  66  a file cannot be opened
+  69  there is no screen for the window, or the sheet&apos;s typeface is not installed
+  73  a file cannot be made
+  74  a file cannot be written to its end
+
+Rules differ by state and league, and the referee is right.
+</source>
+        <translation>Setfolio tient la feuille de match d’une rencontre de volley-ball.
+
+setfolio [FICHIER]                       ouvrir la fenêtre, sur le match de FICHIER
+setfolio print FICHIER... --to PDF       imprimer les feuilles de tous les sets des FICHIERS dans un seul PDF
+               [--paper letter|a4]       sur ce papier&#x202f;; celui de votre pays si aucun n’est nommé
+               [--sheets NOM,NOM...]     celles-ci&#xa0;: match, set, hand-over, libero, coach, entries, slips,
+                                         blank-slips, blank-set&#x202f;; si aucune n’est nommée, celles des sets,
+                                         et celle du match dès qu’il est décidé
+               [--inks NOM]              en cobalt-and-rust, heather-and-gorse, greys ou black-only
+               [--as archive|plain]      en PDF/A-1b pour l’archive, ou simple&#x202f;; archive si rien n’est nommé
+               [--numbers-only]          sans le nom de personne
+setfolio check FICHIER...                dire si chaque FICHIER est intact et conforme
+               [--seal CODE]             et s’il est bien ce qui a été signé sous le CODE du papier
+setfolio enter LISTE --to FICHIER        juger une liste de saisies et en faire un nouveau fichier de match
+setfolio export FICHIER --as json|csv    écrire en JSON ce qui figure sur les feuilles, ou les saisies en CSV,
+               [--to CHEMIN]             dans CHEMIN, ou sinon sur la sortie standard
+               [--numbers-only]          sans le nom de personne
+setfolio export FICHIER --as match-file --numbers-only --to COPIE
+                                         écrire un fichier de match sans noms, avec sa propre chaîne
+setfolio --help                          ce texte
+setfolio --version                       nom et version
+
+Une LISTE contient une saisie par ligne, chacune un objet JSON&#x202f;; - désigne l’entrée standard. Un fichier
+de match existant n’est jamais écrasé. Les mots après -- sont des fichiers, même s’ils commencent par -.
+Seule la fenêtre a besoin d’un écran.
+Une cellule CSV qu’un tableur exécuterait comme formule commence par une apostrophe. Les noms que le match
+connaît sont aussi retirés des remarques et des motifs&#x202f;; le reste de leur texte demeure.
+
+Le programme se termine par l’un de ces codes&#x202f;; s’il y en a plusieurs, par le plus élevé&#xa0;:
+  0   fait&#x202f;; le fichier est intact, conforme, et tel qu’il a été signé
+  1   fait, mais quelque chose est contraire au règlement, ou le sceau a été rouvert&#x202f;; ou il n’y a pas
+      encore de match dans le fichier
+  2   le fichier est endommagé, modifié, tronqué ou n’est pas ce qui a été signé&#x202f;; ou une ligne de la
+      liste ne peut pas être inscrite
+  64  la commande n’a pas été comprise
+  66  un fichier ne peut pas être ouvert
+  69  il n’y a pas d’écran pour la fenêtre, ou la police de la feuille n’est pas installée
+  73  un fichier ne peut pas être créé
+  74  un fichier ne peut pas être écrit jusqu’au bout
+
+Les règles varient selon l’État et la ligue, et l’arbitre a raison.
+</translation>
+    </message>
+    <message>
+        <source>%1: written without names. It is a match file of its own: the seals of the original do not hold for it, and free text holds no name that the match knows, but read it before you pass it on.</source>
+        <translation>%1&#xa0;: écrit sans les noms. C’est un fichier de match à part&#xa0;: les sceaux de l’original ne valent pas pour lui, et le texte libre ne contient aucun nom connu du match, mais relisez-le avant de le transmettre.</translation>
     </message>
 </context>
 <context>
@@ -3530,6 +3843,80 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     </message>
 </context>
 <context>
+    <name>setfolio::HelpDialog</name>
+    <message>
+        <source>How things are entered</source>
+        <translation>Comment saisir</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Imprimer…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimer</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::KeysDialog</name>
+    <message>
+        <source>Change keys</source>
+        <translation>Changer les touches</translation>
+    </message>
+    <message>
+        <source>They are kept on this machine and shown wherever they act.</source>
+        <translation>Elles sont gardées sur cet ordinateur et affichées partout où elles agissent.</translation>
+    </message>
+    <message>
+        <source>Keep these keys</source>
+        <translation>Garder ces touches</translation>
+    </message>
+    <message>
+        <source>What can be asked of the table, and its keys</source>
+        <translation>Ce qu’on peut demander à la table, et ses touches</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Objet</translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation>Touche</translation>
+    </message>
+    <message>
+        <source>New key: press it here</source>
+        <translation>Nouvelle touche&#xa0;: appuyez ici</translation>
+    </message>
+    <message>
+        <source>No key</source>
+        <translation>Aucune touche</translation>
+    </message>
+    <message>
+        <source>Built-in key</source>
+        <translation>Touche d’origine</translation>
+    </message>
+    <message>
+        <source>All built-in keys</source>
+        <translation>Toutes d’origine</translation>
+    </message>
+    <message>
+        <source>It has no key now; its menu has it.</source>
+        <translation>Plus de touche maintenant&#x202f;; la commande reste au menu.</translation>
+    </message>
+    <message>
+        <source>Its key is %1 now.</source>
+        <translation>Sa touche est maintenant %1.</translation>
+    </message>
+    <message>
+        <source>All keys are the built-in ones again.</source>
+        <translation>Toutes les touches sont de nouveau celles d’origine.</translation>
+    </message>
+</context>
+<context>
     <name>setfolio::LadderField</name>
     <message>
         <source>The levels in use, the cards shown, and whether the opponents get a point.</source>
@@ -3616,6 +4003,14 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Libero %1</source>
         <translation>Libéro %1</translation>
+    </message>
+    <message>
+        <source>Rotate</source>
+        <translation>Tourner</translation>
+    </message>
+    <message>
+        <source>Turns the six by one place, as when the team wins the serve</source>
+        <translation>Tourne les six d’une place, comme quand l’équipe gagne le service</translation>
     </message>
 </context>
 <context>
@@ -3800,6 +4195,14 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <source>Kept in %1</source>
         <translation>Gardé dans %1</translation>
     </message>
+    <message>
+        <source>Give the team a name first: the book finds it by that.</source>
+        <translation>Donnez d’abord un nom à l’équipe&#xa0;: c’est par lui que le carnet la retrouve.</translation>
+    </message>
+    <message>
+        <source>%1 is in the team book now.</source>
+        <translation>%1 est maintenant dans le carnet d’équipes.</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::NumberStepper</name>
@@ -3825,6 +4228,21 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     </message>
 </context>
 <context>
+    <name>setfolio::OfficialsDialog</name>
+    <message>
+        <source>Officials</source>
+        <translation>Officiels</translation>
+    </message>
+    <message>
+        <source>They take the place of those named before.</source>
+        <translation>Ils remplacent ceux nommés auparavant.</translation>
+    </message>
+    <message>
+        <source>Record the officials</source>
+        <translation>Inscrire les officiels</translation>
+    </message>
+</context>
+<context>
     <name>setfolio::OfficialsPage</name>
     <message>
         <source>Every name may be left out, and written by pen on the printed sheet.</source>
@@ -3840,6 +4258,10 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
             <numerusform>%n nom</numerusform>
             <numerusform>%n noms</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>As in the last match</source>
+        <translation>Comme au dernier match</translation>
     </message>
 </context>
 <context>
@@ -4060,6 +4482,162 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     </message>
 </context>
 <context>
+    <name>setfolio::QrView</name>
+    <message>
+        <source>QR code: %1</source>
+        <translation>Code QR&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::ReopenDialog</name>
+    <message>
+        <source>Who says so</source>
+        <translation>Qui le décide</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Motif</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::ReviewPage</name>
+    <message>
+        <source>What stands on the sheet</source>
+        <translation>Ce qui figure sur la feuille</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::ReviewWords</name>
+    <message>
+        <source>Against the rulebook, and let stand by nobody</source>
+        <translation>Contraire au règlement, et maintenu par personne</translation>
+    </message>
+    <message>
+        <source>Nothing is open against the rulebook</source>
+        <translation>Rien ne reste contraire au règlement</translation>
+    </message>
+    <message>
+        <source>Let stand on the referee&apos;s word</source>
+        <translation>Maintenu par décision de l’arbitre</translation>
+    </message>
+    <message>
+        <source>Nothing was let stand against the rulebook</source>
+        <translation>Rien n’a été maintenu contre le règlement</translation>
+    </message>
+    <message>
+        <source>%1 Reason: %2.</source>
+        <translation>%1 Motif&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>Points taken back</source>
+        <translation>Points retirés</translation>
+    </message>
+    <message>
+        <source>No points were taken back</source>
+        <translation>Aucun point n’a été retiré</translation>
+    </message>
+    <message>
+        <source>%1: point %2</source>
+        <translation>%1&#xa0;: point %2</translation>
+    </message>
+    <message>
+        <source>Corrections</source>
+        <translation>Corrections</translation>
+    </message>
+    <message>
+        <source>Nothing was corrected</source>
+        <translation>Rien n’a été corrigé</translation>
+    </message>
+    <message>
+        <source>Sanctions</source>
+        <translation>Sanctions</translation>
+    </message>
+    <message>
+        <source>No sanctions</source>
+        <translation>Pas de sanctions</translation>
+    </message>
+    <message>
+        <source>%1 Struck.</source>
+        <translation>%1 Rayé.</translation>
+    </message>
+    <message>
+        <source>Order of service</source>
+        <translation>Ordre au service</translation>
+    </message>
+    <message>
+        <source>vacant</source>
+        <translation>vacante</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>%1: libero %2 has served in slot %3</source>
+        <translation>%1&#xa0;: le libéro %2 a servi au rang %3</translation>
+    </message>
+    <message>
+        <source>Substitutions</source>
+        <translation>Remplacements</translation>
+    </message>
+    <message>
+        <source>No substitutions</source>
+        <translation>Pas de remplacements</translation>
+    </message>
+    <message>
+        <source>%1: %2 for %3, at %4</source>
+        <translation>%1&#xa0;: %2 pour %3, à %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 for %3, at %4, exceptional</source>
+        <translation>%1&#xa0;: %2 pour %3, à %4, exceptionnel</translation>
+    </message>
+    <message>
+        <source>Time-outs</source>
+        <translation>Temps morts</translation>
+    </message>
+    <message>
+        <source>No time-outs</source>
+        <translation>Pas de temps morts</translation>
+    </message>
+    <message>
+        <source>%1: at %2</source>
+        <translation>%1&#xa0;: à %2</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Remarques</translation>
+    </message>
+    <message>
+        <source>No other remarks</source>
+        <translation>Pas d’autres remarques</translation>
+    </message>
+    <message>
+        <source>Set %1, cancelled at %2</source>
+        <translation>Set %1, annulé à %2</translation>
+    </message>
+    <message>
+        <source>Set %1, not decided, %2</source>
+        <translation>Set %1, non décidé, %2</translation>
+    </message>
+    <message>
+        <source>Set %1: %2, won by %3</source>
+        <translation>Set %1&#xa0;: %2, gagné par %3</translation>
+    </message>
+    <message>
+        <source>%1 wins the match</source>
+        <translation>%1 gagne le match</translation>
+    </message>
+    <message>
+        <source>%1 wins set %2</source>
+        <translation>%1 gagne le set %2</translation>
+    </message>
+    <message>
+        <source>Before the sets</source>
+        <translation>Avant les sets</translation>
+    </message>
+</context>
+<context>
     <name>setfolio::RosterDialog</name>
     <message>
         <source>Roster of %1</source>
@@ -4163,6 +4741,22 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>%1 cannot be read (%2).</source>
         <translation>%1 ne peut pas être lu (%2).</translation>
+    </message>
+    <message>
+        <source>Save as CSV…</source>
+        <translation>Enregistrer en CSV…</translation>
+    </message>
+    <message>
+        <source>Save the roster</source>
+        <translation>Enregistrer l’effectif</translation>
+    </message>
+    <message>
+        <source>Text with columns (*.csv)</source>
+        <translation>Texte en colonnes (*.csv)</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Enregistré&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -5463,6 +6057,44 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     </message>
 </context>
 <context>
+    <name>setfolio::SheetPane</name>
+    <message>
+        <source>Sheet of set %1</source>
+        <translation>Feuille du set %1</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::SignOffDialog</name>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Plus tard</translation>
+    </message>
+    <message>
+        <source>Show the seal</source>
+        <translation>Voir le sceau</translation>
+    </message>
+    <message>
+        <source>To the seal</source>
+        <translation>Au sceau</translation>
+    </message>
+    <message>
+        <source>To the signatures</source>
+        <translation>Aux signatures</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Terminé</translation>
+    </message>
+</context>
+<context>
     <name>setfolio::SignOffWords</name>
     <message>
         <source>Home</source>
@@ -5536,6 +6168,140 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <source>%1, under protest</source>
         <translation>%1, avec réclamation</translation>
     </message>
+    <message>
+        <source>names left out</source>
+        <translation>noms omis</translation>
+    </message>
+    <message>
+        <source>Names of persons were left out of this document.</source>
+        <translation>Les noms de personnes ont été omis de ce document.</translation>
+    </message>
+    <message>
+        <source>This document names persons.</source>
+        <translation>Ce document nomme des personnes.</translation>
+    </message>
+    <message>
+        <source>Nobody is named in this document.</source>
+        <translation>Personne n’est nommé dans ce document.</translation>
+    </message>
+    <message>
+        <source>%1: to sign</source>
+        <translation>%1&#xa0;: à signer</translation>
+    </message>
+    <message>
+        <source>%1: signed</source>
+        <translation>%1&#xa0;: signé</translation>
+    </message>
+    <message>
+        <source>%1: signed under protest</source>
+        <translation>%1&#xa0;: signé avec réclamation</translation>
+    </message>
+    <message>
+        <source>%1: left unsigned</source>
+        <translation>%1&#xa0;: non signé</translation>
+    </message>
+    <message>
+        <source>Sign-off of set %1</source>
+        <translation>Signature du set %1</translation>
+    </message>
+    <message>
+        <source>Sign-off of the match</source>
+        <translation>Signature du match</translation>
+    </message>
+    <message>
+        <source>Seal set %1</source>
+        <translation>Sceller le set %1</translation>
+    </message>
+    <message>
+        <source>Seal the match</source>
+        <translation>Sceller le match</translation>
+    </message>
+    <message>
+        <source>Nobody is still to sign. The seal closes set %1: whoever changes it later reopens it, with a name and a reason.</source>
+        <translation>Plus personne n’a à signer. Le sceau ferme le set %1&#xa0;: qui le change ensuite le rouvre, avec un nom et un motif.</translation>
+    </message>
+    <message>
+        <source>Nobody is still to sign. The seal closes the match: whoever changes it later reopens it, with a name and a reason.</source>
+        <translation>Plus personne n’a à signer. Le sceau ferme le match&#xa0;: qui le change ensuite le rouvre, avec un nom et un motif.</translation>
+    </message>
+    <message>
+        <source>Set %1 is sealed. This code is printed on its sheet: keep the paper, or write the code down, to check the file against it.</source>
+        <translation>Le set %1 est scellé. Ce code est imprimé sur sa feuille&#xa0;: gardez le papier, ou notez le code, pour vérifier le fichier avec.</translation>
+    </message>
+    <message>
+        <source>The match is sealed. This code is printed on its page: keep the paper, or write the code down, to check the file against it.</source>
+        <translation>Le match est scellé. Ce code est imprimé sur sa page&#xa0;: gardez le papier, ou notez le code, pour vérifier le fichier avec.</translation>
+    </message>
+    <message>
+        <source>Reopen set %1</source>
+        <translation>Rouvrir le set %1</translation>
+    </message>
+    <message>
+        <source>Reopen the match</source>
+        <translation>Rouvrir le match</translation>
+    </message>
+    <message>
+        <source>Set %1 is signed and sealed. To reopen it voids its seal and its signatures: they stay on the sheet, struck, and it is signed anew.</source>
+        <translation>Le set %1 est signé et scellé. Le rouvrir annule son sceau et ses signatures&#xa0;: elles restent sur la feuille, rayées, et on le signe à nouveau.</translation>
+    </message>
+    <message>
+        <source>The match is signed and sealed. To reopen it voids its seal and its signatures: they stay on its page, struck, and it is signed anew.</source>
+        <translation>Le match est signé et scellé. Le rouvrir annule son sceau et ses signatures&#xa0;: elles restent sur sa page, rayées, et on le signe à nouveau.</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::SignaturePad</name>
+    <message>
+        <source>Sign here by finger, pen or mouse</source>
+        <translation>Signez ici au doigt, au stylet ou à la souris</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::SignerPage</name>
+    <message>
+        <source>Who signs, in the rulebook&apos;s order</source>
+        <translation>Qui signe, dans l’ordre du règlement</translation>
+    </message>
+    <message>
+        <source>Printed name</source>
+        <translation>Nom en lettres</translation>
+    </message>
+    <message>
+        <source>Clear the signature</source>
+        <translation>Effacer la signature</translation>
+    </message>
+    <message>
+        <source>Signs</source>
+        <translation>Signe</translation>
+    </message>
+    <message>
+        <source>Signs under protest</source>
+        <translation>Avec réclamation</translation>
+    </message>
+    <message>
+        <source>Left unsigned</source>
+        <translation>Non signé</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>Remark of the protest</source>
+        <translation>Remarque de la réclamation</translation>
+    </message>
+    <message>
+        <source>for example: confirmed by word, cannot sign</source>
+        <translation>par exemple&#xa0;: confirmé de vive voix, ne peut pas signer</translation>
+    </message>
+    <message>
+        <source>Leave unsigned</source>
+        <translation>Laisser non signé</translation>
+    </message>
+    <message>
+        <source>Record the signature</source>
+        <translation>Inscrire la signature</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::SignersField</name>
@@ -5602,6 +6368,18 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <source>Matches (*.setfolio)</source>
         <translation>Matchs (*.setfolio)</translation>
     </message>
+    <message>
+        <source>Team book…</source>
+        <translation>Carnet d’équipes…</translation>
+    </message>
+    <message>
+        <source>Help…</source>
+        <translation>Aide…</translation>
+    </message>
+    <message>
+        <source>How things are entered, F1</source>
+        <translation>Comment saisir, F1</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::StoryBand</name>
@@ -5632,6 +6410,77 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Compare (F9)</source>
         <translation>Comparer (F9)</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::TeamBookDialog</name>
+    <message>
+        <source>Team book</source>
+        <translation>Carnet d’équipes</translation>
+    </message>
+    <message>
+        <source>Teams kept on this machine, to begin a match with.</source>
+        <translation>Équipes gardées sur cet ordinateur, pour commencer un match.</translation>
+    </message>
+    <message>
+        <source>Keep the team book</source>
+        <translation>Garder le carnet</translation>
+    </message>
+    <message>
+        <source>There is no team in the book yet: add one.</source>
+        <translation>Il n’y a encore aucune équipe dans le carnet&#xa0;: ajoutez-en une.</translation>
+    </message>
+    <message>
+        <source>No team can be read from %1: it is left as it is.</source>
+        <translation>Aucune équipe ne peut être lue dans %1&#xa0;: le fichier reste tel quel.</translation>
+    </message>
+    <message>
+        <source>What you have changed is not kept yet: press Cancel or Escape once more to drop it.</source>
+        <translation>Vos changements ne sont pas encore gardés&#xa0;: appuyez encore une fois sur Annuler ou Échap pour les abandonner.</translation>
+    </message>
+    <message>
+        <source>Teams of the book</source>
+        <translation>Équipes du carnet</translation>
+    </message>
+    <message>
+        <source>New team</source>
+        <translation>Nouvelle équipe</translation>
+    </message>
+    <message>
+        <source>Take over %1</source>
+        <translation>Reprendre %1</translation>
+    </message>
+    <message>
+        <source>Delete the team</source>
+        <translation>Supprimer l’équipe</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>La rétablir</translation>
+    </message>
+    <message>
+        <source>%1 has the roster of the match now.</source>
+        <translation>%1 a maintenant l’effectif du match.</translation>
+    </message>
+    <message>
+        <source>%1 is out of the book once it is kept.</source>
+        <translation>%1 sortira du carnet quand vous le garderez.</translation>
+    </message>
+    <message>
+        <source>A team needs a name: type it, or delete the team.</source>
+        <translation>Une équipe doit avoir un nom&#xa0;: saisissez-le, ou supprimez l’équipe.</translation>
+    </message>
+    <message>
+        <source>Two teams are called %1: give one of them another name.</source>
+        <translation>Deux équipes s’appellent %1&#xa0;: donnez un autre nom à l’une d’elles.</translation>
+    </message>
+    <message>
+        <source>A line of the roster has no number: give it one, or empty the line.</source>
+        <translation>Une ligne de l’effectif n’a pas de numéro&#xa0;: donnez-lui-en un, ou videz-la.</translation>
+    </message>
+    <message>
+        <source>%1 could not be deleted: its file is still there.</source>
+        <translation>%1 n’a pas pu être supprimée&#xa0;: son fichier est toujours là.</translation>
     </message>
 </context>
 <context>
@@ -5670,6 +6519,18 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Coach</source>
         <translation>Entraîneur</translation>
+    </message>
+    <message>
+        <source>Team book</source>
+        <translation>Carnet d’équipes</translation>
+    </message>
+    <message>
+        <source>Keep in it</source>
+        <translation>Y garder</translation>
+    </message>
+    <message>
+        <source>Keeps this team with its roster in the team book</source>
+        <translation>Garde cette équipe et son effectif dans le carnet d’équipes</translation>
     </message>
 </context>
 <context>

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/commands/openwindow.h"
 
+#include "app/choices.h"
 #include "app/frontdesk.h"
 #include "app/terminal.h"
-#include "ui/look/plate.h"
 
 #include <QApplication>
 #include <QIcon>
@@ -18,8 +18,6 @@ static void loadWindowResources() {
 namespace setfolio {
 
 namespace {
-
-constexpr int windowFontPixels = 15;
 
 QIcon programIcon() {
     QIcon icon;
@@ -49,7 +47,7 @@ ExitCode run(const OpenWindow& command) {
         sayMessage(typefaceMissing(fonts.error().family, fonts.error().package));
         return ExitCode::Unavailable;
     }
-    QApplication::setFont(windowFont(windowFontPixels));
+    wearChoices();
     FrontDesk desk(std::move(*fonts), clockOfTheHall());
     if (command.file.isEmpty())
         desk.showStartPage();

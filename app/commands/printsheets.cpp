@@ -5,11 +5,13 @@
 #include "app/commands/readmatch.h"
 #include "app/terminal.h"
 #include "core/ledger/wholefile.h"
+#include "core/record/nameless.h"
 #include "core/record/writeup.h"
 #include "ui/print/sheetpages.h"
 #include "ui/sheet/sheets.h"
 #include "ui/wording/errorwords.h"
 #include "ui/wording/openwords.h"
+#include "ui/wording/signoffwords.h"
 
 #include <algorithm>
 
@@ -38,6 +40,7 @@ void addSheets(Sheets& sheets, const std::vector<Recorded>& entries, const std::
     const SheetChoice choice{kinds.empty() ? usualSheets(record) : kinds, {}};
     std::ranges::move(composeSheets({record, entries}, choice, options), std::back_inserter(sheets.pages));
     addWords(sheets.info.title, matchTitle(fold(entries)));
+    addWords(sheets.info.subject, namesSentence(record.heading.opened.namesLeftOut, holdNames(entries)));
     addWords(sheets.info.author, record.heading.opened.competition);
     if (!sheets.info.created.isValid() || entries.back().time > sheets.info.created)
         sheets.info.created = entries.back().time;
@@ -47,7 +50,9 @@ tl::expected<Sheets, ExitCode> sheetsOf(const PrintSheets& command, const SheetO
     Sheets sheets;
     ExitCode code = ExitCode::Done;
     for (const QString& path : command.files) {
-        const auto entries = readMatch(path);
+        auto entries = readMatch(path);
+        if (entries && command.names == Names::LeftOut)
+            *entries = withoutNames(*entries);
         if (entries)
             addSheets(sheets, *entries, command.sheets, options);
         else

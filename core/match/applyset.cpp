@@ -54,7 +54,10 @@ void Applier::operator()(const Toss& toss) {
 void Applier::operator()(const LineUp& lineUp) {
     if (phaseOf(m_state) != Phase::BeforeSet)
         return;
-    set().teams[lineUp.team].lineUp = lineUp;
+    TeamInSet& team = set().teams[lineUp.team];
+    if (team.lineUp)
+        team.liberosBefore.insert(team.liberosBefore.end(), team.lineUp->liberos.begin(), team.lineUp->liberos.end());
+    team.lineUp = lineUp;
     nameLiberos(lineUp.team);
     assignSlots(lineUp.team);
 }

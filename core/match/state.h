@@ -97,6 +97,7 @@ struct TeamInSet {
     std::optional<Slot> liberoSlot;           ///< the one slot a libero has served in during this set
     std::optional<ShirtNumber> liberoServed;  ///< who served in it last
     std::vector<ShirtNumber> liberos;         ///< the line-up's, as redesignated since
+    std::vector<ShirtNumber> liberosBefore;   ///< whom line-ups named that a later one of the set has replaced
     std::optional<LiberoOnCourt> libero;      ///< who is on court now, where a record of replacements is kept
     std::optional<int> liberoMoved;           ///< rallies completed in the set when a replacement was last made
     std::vector<ShirtNumber> liberosGivenUp;  ///< who were liberos of the set and could not go on

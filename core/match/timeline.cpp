@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 #include "core/match/fold.h"
+#include "core/match/undo.h"
 
 #include <algorithm>
 
@@ -117,6 +118,35 @@ private:
     std::vector<TimelineItem> m_items;
 };
 
+/// Sign-offs that were reopened, met from the newest entry backwards: they stay as they are, and undo passes over them.
+class VoidSignOffs {
+public:
+    bool passesOver(const Entry& entry) {
+        if (const auto* reopened = std::get_if<Reopened>(&entry)) {
+            m_reopened.insert(m_reopened.end(), {reopened->set, std::nullopt});
+            return true;
+        }
+        if (const auto* sealed = std::get_if<Sealed>(&entry)) {
+            const auto found = std::ranges::find(m_reopened, sealed->set);
+            if (found == m_reopened.end())
+                return false;
+            m_void.push_back(sealed->set);
+            std::erase(m_reopened, sealed->set);
+            return true;
+        }
+        if (const auto* given = std::get_if<Signed>(&entry))
+            return isVoid(given->set);
+        const auto* left = std::get_if<LeftUnsigned>(&entry);
+        return left && isVoid(left->set);
+    }
+
+private:
+    [[nodiscard]] bool isVoid(std::optional<int> set) const { return std::ranges::find(m_void, set) != m_void.end(); }
+
+    std::vector<std::optional<int>> m_reopened; ///< whose seal is still to be met
+    std::vector<std::optional<int>> m_void;
+};
+
 } // namespace
 
 std::optional<TakenBackPoints> takenBackBy(const Entry& entry) {
@@ -142,8 +172,9 @@ MatchState fold(std::span<const Recorded> entries) {
 
 std::optional<EntryNumber> newestStanding(std::span<const Recorded> entries) {
     const std::vector<const Recorded*> struckBy = strikesInForce(entries);
+    VoidSignOffs voids;
     for (std::size_t index = entries.size(); index-- > 0;)
-        if (!struckBy[index] && !asStrike(entries[index]))
+        if (!struckBy[index] && !asStrike(entries[index]) && !voids.passesOver(entries[index].entry))
             return std::holds_alternative<MatchOpened>(entries[index].entry) ? std::nullopt
                                                                              : std::optional(entries[index].number);
     return std::nullopt;
@@ -153,9 +184,10 @@ std::optional<EntryNumber> newestUndone(std::span<const Recorded> entries) {
     const std::vector<const Recorded*> struckBy = strikesInForce(entries);
     for (std::size_t index = entries.size(); index-- > 0;) {
         const Strike* strike = asStrike(entries[index]);
-        if (!strike)
+        if (!strike || isCorrectingStrike(entries, index))
             return std::nullopt;
-        const bool undoes = !asStrike(entries[strike->target.value - 1]);
+        const std::size_t target = strike->target.value - 1;
+        const bool undoes = !asStrike(entries[target]) || isCorrectingStrike(entries, target);
         if (undoes && !struckBy[index])
             return entries[index].number;
     }

@@ -5,6 +5,7 @@
 #include "core/ledger/entryjson.h"
 #include "core/ledger/entrywords.h"
 #include "core/record/exportparts.h"
+#include "core/record/nameless.h"
 #include "core/record/writeup.h"
 #include "core/rules/judge.h"
 
@@ -110,6 +111,9 @@ QJsonObject exportOf(std::span<const Recorded> entries) {
     const MatchState state = fold(entries);
     Q_ASSERT(state.opened);
     return {{u"setfolio-export"_s, exportFormat},
+            {u"names"_s, state.opened->namesLeftOut ? u"left-out"_s
+                         : holdNames(entries)       ? u"given"_s
+                                                    : u"none"_s},
             {u"match"_s, matchOf(record.heading, state.closed)},
             {u"sets"_s, listOf(record.sets)},
             {u"sign-offs"_s, listOf(record.signOffs)},

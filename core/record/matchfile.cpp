@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/record/matchfile.h"
 
+#include "core/match/undo.h"
+
 namespace setfolio {
 
 MatchFile::MatchFile(Ledger ledger) : m_ledger(std::move(ledger)) {
@@ -35,7 +37,7 @@ tl::expected<EntryNumber, LedgerError> MatchFile::record(const Entry& entry, con
 }
 
 tl::expected<EntryNumber, LedgerError> MatchFile::undo(const QDateTime& time) {
-    const std::optional<EntryNumber> newest = newestStanding(m_ledger.entries());
+    const std::optional<EntryNumber> newest = newestToUndo(m_ledger.entries());
     if (!newest)
         return EntryNumber();
     return record(Strike{*newest, {}}, time).map([&](EntryNumber) { return *newest; });

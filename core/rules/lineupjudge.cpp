@@ -72,16 +72,21 @@ std::optional<Finding> againstCount(const Rulebook& rulebook, Team team, std::si
     return beyondLimit(FindingKind::TooManyLiberos, "maximum-liberos", team, count, rulebook.maximumLiberos);
 }
 
-/// Where a libero's number that nobody wears costs the team its liberos for the set, the slip that named it stands.
+/// Where a libero's number that nobody wears costs the team its liberos for the set, the first slip that named it
+/// counts, whatever later ones say.
 std::optional<Finding> againstLiberosAfterWrong(const MatchState& state, const LineUp& lineUp) {
-    const std::optional<LineUp>& before = state.set().teams[lineUp.team].lineUp;
     if (state.rulebook().liberoNumberWrong != LiberoNumberWrong::NoLibero)
         return std::nullopt;
-    for (const std::vector<ShirtNumber>& liberos : {before ? before->liberos : lineUp.liberos, lineUp.liberos})
-        for (const ShirtNumber libero : liberos)
-            if (libero.isValid() && !isOfTeam(state, lineUp.team, libero))
-                return unlawful(FindingKind::NoLiberoThisSet, "libero-number-wrong", lineUp.team, libero);
-    return std::nullopt;
+    const TeamInSet& team = state.set().teams[lineUp.team];
+    std::vector<ShirtNumber> named = team.liberosBefore;
+    if (team.lineUp)
+        named.insert(named.end(), team.lineUp->liberos.begin(), team.lineUp->liberos.end());
+    named.insert(named.end(), lineUp.liberos.begin(), lineUp.liberos.end());
+    const auto wrong = std::ranges::find_if(
+        named, [&](ShirtNumber libero) { return libero.isValid() && !isOfTeam(state, lineUp.team, libero); });
+    if (wrong == named.end())
+        return std::nullopt;
+    return unlawful(FindingKind::NoLiberoThisSet, "libero-number-wrong", lineUp.team, *wrong);
 }
 
 void judgeLiberos(Findings& findings, const MatchState& state, const LineUp& lineUp) {

@@ -105,7 +105,8 @@ Findings judgeSealed(const MatchState& state, const Sealed& sealed) {
 Findings judgeReopened(const MatchState& state, const Reopened& reopened) {
     if (!isSealed(state, reopened.set))
         return {about(FindingKind::NotSealed, reopened.set)};
-    const bool told = !reopened.name.trimmed().isEmpty() && !reopened.reason.trimmed().isEmpty();
+    const bool named = state.opened->namesLeftOut || !reopened.name.trimmed().isEmpty();
+    const bool told = named && !reopened.reason.trimmed().isEmpty();
     return told ? Findings{} : Findings{about(FindingKind::ReasonMissing, reopened.set)};
 }
 

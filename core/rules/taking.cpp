@@ -3,6 +3,7 @@
 #include "core/rules/taking.h"
 
 #include <algorithm>
+#include <ranges>
 
 namespace setfolio {
 
@@ -22,6 +23,14 @@ int pointsFrom(const SetState& set, Team team, EntryNumber first) {
         set.points, [&](const Point& point) { return point.team == team && point.entry == first; });
     return static_cast<int>(
         std::count_if(fault, set.points.end(), [team](const Point& point) { return point.team == team; }));
+}
+
+std::optional<EntryNumber> firstOfLast(const SetState& set, Team team, int count) {
+    int found = 0;
+    for (const Point& point : set.points | std::views::reverse)
+        if (point.team == team && ++found == count)
+            return point.entry;
+    return std::nullopt;
 }
 
 TakingRule takingRuleOf(const Rulebook& rulebook, const WrongServer&) {

@@ -21,6 +21,9 @@ struct TermPoints {
 /// The points of a team from one of this set on; none of them if the entry brought it no point.
 [[nodiscard]] int pointsFrom(const SetState& set, Team team, EntryNumber first);
 
+/// The entry that brought the first of the team's last `count` points; none when it has not won as many.
+[[nodiscard]] std::optional<EntryNumber> firstOfLast(const SetState& set, Team team, int count);
+
 /// What a rulebook says of it, and in which settings.
 struct TakingRule {
     TakenBack points = TakenBack::PresentTerm;

@@ -55,14 +55,27 @@ std::optional<ServerDue> mustServe(const MatchState& state) {
     return ServerDue{set.serving, set.teams[set.serving].nextServer, serverOf(set)};
 }
 
-std::optional<PointsToTakeBack> pointsToTakeBack(const MatchState& state, Team team) {
-    if (state.sets.empty())
-        return std::nullopt;
-    const TakingRule rule = takingRuleOf(state.rulebook(), WrongServer{});
+namespace {
+
+std::optional<PointsToTakeBack> pointsBy(const MatchState& state, Team team, const TakingRule& rule) {
     if (rule.points == TakenBack::NoPoints || !mayStillTakeBack(state, team, rule))
         return std::nullopt;
     const TermPoints term = pointsOfTerm(state.set(), team);
     return term.count == 0 ? std::nullopt : std::optional(PointsToTakeBack{term.first, term.count});
+}
+
+} // namespace
+
+std::optional<PointsToTakeBack> pointsToTakeBack(const MatchState& state, Team team) {
+    if (state.sets.empty())
+        return std::nullopt;
+    return pointsBy(state, team, takingRuleOf(state.rulebook(), WrongServer{}));
+}
+
+std::optional<PointsToTakeBack> pointsToTakeBack(const MatchState& state, Team team, IllegalBy by) {
+    if (state.sets.empty())
+        return std::nullopt;
+    return pointsBy(state, team, takingRuleOf(state.rulebook(), IllegalPlayer{.by = by}));
 }
 
 std::vector<Entry> liberoMoves(const MatchState& state, Team team) {

@@ -54,6 +54,8 @@ struct PointsToTakeBack {
     bool operator==(const PointsToTakeBack&) const = default;
 };
 [[nodiscard]] std::optional<PointsToTakeBack> pointsToTakeBack(const MatchState& state, Team team);
+/// Likewise for a player who came on court illegally in this way: for IllegalPlayer::takenBackFrom.
+[[nodiscard]] std::optional<PointsToTakeBack> pointsToTakeBack(const MatchState& state, Team team, IllegalBy by);
 
 // The libero.
 

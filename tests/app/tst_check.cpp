@@ -59,7 +59,8 @@ void TestCheck::findingsAreListedWithLineSentenceAndSource() {
     QCOMPARE(folder.run({u"enter"_s, u"-"_s, u"--to"_s, u"a.setfolio"_s}, pastTheLimit).code, 1);
     const Ran ran = folder.run({u"check"_s, u"a.setfolio"_s});
     QCOMPARE(ran.out, u"a.setfolio, line 8: This is time-out 3 of SAL, and the limit is 2: tell the second referee. "
-                      "[NFHS 2003 rule changes (two time-outs a set)] The referee let it stand: the clock had failed\n"
+                      "[Time-outs, a team in a set: 2; NFHS 2003 rule changes (two time-outs a set)] The referee let "
+                      "it stand: the clock had failed\n"
                       "a.setfolio: whole. Entries: 8, findings: 1.\n"_s);
     QCOMPARE(ran.code, 1);
 }
@@ -163,7 +164,7 @@ void TestCheck::namesCannotSteerTheTerminal() {
     const Folder folder;
     const QString name = u"<b>\u001b[31m\u202e%1\n.setfolio"_s;
     put(folder.path(name), contentOf(demoMatch()));
-    const QString shown = u"<b>\\u001b[31m\\u202e%1\\u000a.setfolio"_s;
+    const QString shown = u"<b>\\u001b[31m\u25a1%1\\u000a.setfolio"_s;
     QCOMPARE(folder.run({u"check"_s, name}).out, shown + u": whole and lawful. Entries: 380.\n"_s);
     QVERIFY(folder.run({u"check"_s, name + u'x'}).err.startsWith(u"setfolio: "_s + shown + u"x cannot be opened"_s));
 
@@ -171,7 +172,7 @@ void TestCheck::namesCannotSteerTheTerminal() {
     list.replace(R"("code":"SAL")", "\"code\":\"<b>\u202e%1\"");
     QCOMPARE(folder.run({u"enter"_s, u"-"_s, u"--to"_s, u"b"_s}, list).code, 1);
     const QString said = folder.run({u"check"_s, u"b"_s}).out;
-    QVERIFY2(said.contains(u"time-out 3 of <b>\\u202e%1, and the limit"_s), qPrintable(said));
+    QVERIFY2(said.contains(u"time-out 3 of <b>\u25a1%1, and the limit"_s), qPrintable(said));
 }
 
 void TestCheck::aFullStandardOutputIsNoticed() {

@@ -40,6 +40,8 @@ void TestCommandLine::itAsksFor_data() {
     row("print a.setfolio --to a.pdf --paper=letter",  PrintSheets{{a}, pdf, PaperSize::Letter, PdfForm::Archive});
     row("print a.setfolio --to a.pdf --as archive",    PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive});
     row("print a.setfolio --to a.pdf --as plain",      PrintSheets{{a}, pdf, std::nullopt, PdfForm::Plain});
+    row("print a.setfolio --to a.pdf --numbers-only",  PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive, {}, InkSet::CobaltAndRust, Names::LeftOut});
+    row("print a.setfolio --numbers-only --to a.pdf",  PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive, {}, InkSet::CobaltAndRust, Names::LeftOut});
     row("print a.setfolio --to a.pdf --inks greys",    PrintSheets{{a}, pdf, std::nullopt, PdfForm::Archive, {}, InkSet::Greys});
     row("print a.setfolio --to -x",                    PrintSheets{{a}, u"-x"_qs, std::nullopt, PdfForm::Archive});
     row("print --to a.pdf -- -a --to",                 PrintSheets{{u"-a"_qs, u"--to"_qs}, pdf, std::nullopt, PdfForm::Archive});
@@ -51,6 +53,9 @@ void TestCommandLine::itAsksFor_data() {
     row("enter l.jsonl --to a.setfolio",               EnterList{u"l.jsonl"_qs, a});
     row("export a.setfolio --as json",                 ExportMatch{a, {}});
     row("export --to x --as json a.setfolio",          ExportMatch{a, u"x"_qs});
+    row("export a.setfolio --as csv",                  ExportMatch{a, {}, ExportForm::Csv});
+    row("export --numbers-only a.setfolio --as csv",   ExportMatch{a, {}, ExportForm::Csv, Names::LeftOut});
+    row("export a.setfolio --as match-file --numbers-only --to b", ExportMatch{a, u"b"_qs, ExportForm::MatchFile, Names::LeftOut});
     row("--help",                                      ShowHelp{});
     row("--version",                                   ShowVersion{});
     row("print --help",                                ShowHelp{});
@@ -88,7 +93,12 @@ void TestCommandLine::itIsRefused_data() {
     row("enter l",                                     MissingOption,  "--to");
     row("enter l m --to x",                            TooManyFiles,   "m");
     row("export a",                                    MissingOption,  "--as");
-    row("export a --as csv",                           UnknownFormat,  "csv");
+    row("export a --as xml",                           UnknownFormat,  "xml");
+    row("export a --as match-file --to b",             MissingOption,  "--numbers-only");
+    row("export a --as match-file --numbers-only",     MissingOption,  "--to");
+    row("export a --as csv --numbers-only=1",          UnknownOption,  "--numbers-only=1");
+    row("export a --numbers-only --numbers-only",      RepeatedOption, "--numbers-only");
+    row("check a --numbers-only",                      UnknownOption,  "--numbers-only");
     row("export a b --as json",                        TooManyFiles,   "b");
     row("export --as json",                            MissingFile,    "export");
 }

@@ -23,9 +23,29 @@ private Q_SLOTS:
     void whereNoFileCanBeMadeItSaysSo();
     void aFullStandardOutputIsNoticed();
     void namesCannotSteerTheTerminal();
+    void withoutNamesNobodyIsNamed_data();
+    void withoutNamesNobodyIsNamed();
+    void aCopyWithoutNamesIsAMatchFileOfItsOwn();
 };
 
 namespace {
+
+/// Everybody in the rosters and among the officials of the demo match.
+QStringList namesOfDemo() {
+    QStringList names;
+    for (const QByteArray& line : contentOf(demoMatch()).split('\n')) {
+        const QJsonObject json = QJsonDocument::fromJson(line).object();
+        const QString kind = json.value(u"kind").toString();
+        if (kind != u"roster"_s && kind != u"officials"_s)
+            continue;
+        for (const char* list : {"players", "officials"})
+            for (const QJsonValueConstRef person : json.value(QLatin1String(list)).toArray())
+                names += person.toObject().value(u"name").toString();
+        names += json.value(u"coach").toString();
+    }
+    names.removeAll(QString());
+    return names;
+}
 
 const QStringList exportDemo{u"export"_s, demoMatch(), u"--as"_s, u"json"_s};
 
@@ -136,6 +156,45 @@ void TestExport::namesCannotSteerTheTerminal() {
     QVERIFY2(out.contains(uR"("name": "<b>\u202e\u2028")"_s), qPrintable(out));
     const QJsonObject json = QJsonDocument::fromJson(out.toUtf8()).object();
     QCOMPARE(json.value(u"match")[u"teams"][u"home"][u"name"].toString(), u"<b>\u202e\u2028"_s);
+}
+
+void TestExport::withoutNamesNobodyIsNamed_data() {
+    QTest::addColumn<QString>("form");
+    QTest::addColumn<QString>("told");
+    QTest::newRow("json") << u"json"_s << uR"("names": "left-out")"_s;
+    QTest::newRow("csv") << u"csv"_s << u",left out"_s;
+}
+
+void TestExport::withoutNamesNobodyIsNamed() {
+    QFETCH(QString, form);
+    QFETCH(QString, told);
+    const QString with = Folder().run({u"export"_s, demoMatch(), u"--as"_s, form}).out;
+    const Ran without = Folder().run({u"export"_s, demoMatch(), u"--as"_s, form, u"--numbers-only"_s});
+    QCOMPARE(without.code, 0);
+    QVERIFY(without.out.contains(told));
+    QVERIFY(!with.contains(told));
+    const QStringList names = namesOfDemo();
+    QVERIFY(names.size() > 20);
+    for (const QString& name : names)
+        QVERIFY2(!without.out.contains(name), qPrintable(name));
+    if (form == u"json"_s)
+        for (const QString& name : names)
+            QVERIFY2(with.contains(name), qPrintable(name));
+}
+
+void TestExport::aCopyWithoutNamesIsAMatchFileOfItsOwn() {
+    const Folder folder;
+    const QStringList words{u"export"_s,         demoMatch(), u"--as"_s, u"match-file"_s,
+                            u"--numbers-only"_s, u"--to"_s,   u"b"_s};
+    const Ran ran = folder.run(words);
+    QVERIFY2(ran.out.startsWith(u"b: written without names."_s), qPrintable(ran.out));
+    QCOMPARE(ran.code, 0);
+    const QByteArray copy = contentOf(folder.path(u"b"_s));
+    QVERIFY(copy.left(copy.indexOf('\n')).contains(R"("names-left-out":true)"));
+    for (const QString& name : namesOfDemo())
+        QVERIFY2(!copy.contains(name.toUtf8()), qPrintable(name));
+    QCOMPARE(folder.run({u"check"_s, u"b"_s}).code, 0);
+    QCOMPARE(folder.run(words).code, 73); // what is there is not written over
 }
 
 QTEST_GUILESS_MAIN(TestExport)

@@ -5,98 +5,15 @@
 #include "app/newledger.h"
 #include "app/recentmatches.h"
 #include "core/ledger/ledger.h"
+#include "tests/app/deskhands.h"
 #include "tests/app/program.h"
 #include "tests/support/matchbuilder.h"
-#include "ui/dialogs/newmatchdialog.h"
-#include "ui/table/tablewindow.h"
 
-#include <QApplication>
-#include <QMessageBox>
-#include <QPushButton>
 #include <QSettings>
-#include <QTimer>
 
 using namespace setfolio;
 using namespace setfolio::testing;
 using namespace Qt::Literals::StringLiterals;
-
-namespace {
-
-Clock stoppedClock() {
-    return {[] { return QDateTime(QDate(2026, 10, 14), QTime(22, 0), Qt::UTC); }, [] { return QTime(18, 0); }};
-}
-
-std::vector<TableWindow*> tables() {
-    std::vector<TableWindow*> found;
-    for (QWidget* widget : QApplication::topLevelWidgets())
-        if (auto* table = qobject_cast<TableWindow*>(widget); table && table->isVisible())
-            found.push_back(table);
-    return found;
-}
-
-/// Answers the next message box by the button of that role, and keeps what it said.
-class Answering : public QObject {
-public:
-    explicit Answering(QMessageBox::ButtonRole role) : m_role(role) {
-        connect(&m_timer, &QTimer::timeout, this, &Answering::answer);
-        m_timer.start(20);
-    }
-    [[nodiscard]] QString said() const { return m_said; }
-    [[nodiscard]] Qt::TextFormat format() const { return m_format; }
-
-private:
-    void answer() {
-        auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
-        if (!box)
-            return;
-        m_said = box->text();
-        m_format = box->textFormat();
-        for (QAbstractButton* button : box->buttons())
-            if (box->buttonRole(button) == m_role)
-                button->click();
-    }
-    QTimer m_timer;
-    QMessageBox::ButtonRole m_role;
-    QString m_said;
-    Qt::TextFormat m_format = Qt::AutoText;
-};
-
-/// Works the next dialog that opens, once.
-class Working : public QObject {
-public:
-    explicit Working(std::function<void(NewMatchDialog&)> work) : m_work(std::move(work)) {
-        connect(&m_timer, &QTimer::timeout, this, &Working::begin);
-        m_timer.start(20);
-    }
-
-private:
-    void begin() {
-        auto* dialog = qobject_cast<NewMatchDialog*>(QApplication::activeModalWidget());
-        if (!dialog)
-            return;
-        m_timer.stop();
-        m_work(*dialog);
-    }
-    QTimer m_timer;
-    std::function<void(NewMatchDialog&)> m_work;
-};
-
-StartPage* startPage() {
-    for (QWidget* widget : QApplication::topLevelWidgets())
-        if (auto* page = qobject_cast<StartPage*>(widget); page && page->isVisible())
-            return page;
-    qFatal("no start page");
-}
-
-/// Types a team's name on its page, from the first page on.
-void typeNames(NewMatchDialog& dialog) {
-    for (const char* name : {"Saltmarsh Herons", "Quarry Ridge Larks"}) {
-        QTest::mouseClick(dialog.findChild<QPushButton*>(u"next"_s), Qt::LeftButton);
-        QTest::keyClicks(dialog.focusWidget(), QLatin1String(name));
-    }
-}
-
-} // namespace
 
 class TestFrontDesk : public QObject {
     Q_OBJECT
@@ -232,12 +149,12 @@ void TestFrontDesk::aCancelledNewMatchIsThereAgain() {
     desk.showStartPage();
     QVERIFY(QTest::qWaitForWindowActive(startPage()));
     QString found;
-    const Working first([](NewMatchDialog& dialog) {
+    const Working<> first([](NewMatchDialog& dialog) {
         typeNames(dialog);
         QTest::keyClick(dialog.focusWidget(), Qt::Key_Escape);
     });
     QTest::mouseClick(startPage()->findChild<QPushButton*>(u"newMatch"_s), Qt::LeftButton);
-    const Working second([&found](NewMatchDialog& dialog) {
+    const Working<> second([&found](NewMatchDialog& dialog) {
         found = dialog.draft().opened.teams.visitors.name;
         QTest::mouseClick(dialog.findChild<QPushButton*>(u"cancel"_s), Qt::LeftButton);
     });
@@ -253,7 +170,7 @@ void TestFrontDesk::aNewMatchIsWrittenAndOpened() {
     desk.showStartPage();
     QVERIFY(QTest::qWaitForWindowActive(startPage()));
     QString path;
-    const Working working([&path](NewMatchDialog& dialog) {
+    const Working<> working([&path](NewMatchDialog& dialog) {
         typeNames(dialog);
         path = dialog.path();
         QTest::mouseClick(dialog.findChild<QPushButton*>(u"record"_s), Qt::LeftButton);

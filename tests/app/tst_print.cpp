@@ -30,6 +30,7 @@ private Q_SLOTS:
     void onAFullDiskTheOldPdfStands();
     void whereNoFileCanBeMadeItSaysSo();
     void namesArePrintedAsTheyStand();
+    void withoutNamesNobodyStandsOnASheet();
 
 private:
     /// The words of a text, and how often each stands in it.
@@ -279,6 +280,32 @@ void TestPrint::namesArePrintedAsTheyStand() {
     QCOMPARE(folder.run({u"print"_s, u"a"_s, u"--to"_s, u"a.pdf"_s}).code, 0);
     const QString text = saidOf(folder.path(u"a.pdf"_s), u"pdftotext"_s);
     QVERIFY2(text.contains(u"<b>%1 & Sons</b>"_s), qPrintable(text));
+}
+
+void TestPrint::withoutNamesNobodyStandsOnASheet() {
+    const Folder folder;
+    const QString everySheet = u"--sheets=match,set,hand-over,libero,coach,entries,slips"_s;
+    QCOMPARE(folder.run({u"print"_s, demoMatch(), u"--to"_s, u"a.pdf"_s, everySheet}).code, 0);
+    QCOMPARE(folder.run({u"print"_s, demoMatch(), u"--to"_s, u"b.pdf"_s, everySheet, u"--numbers-only"_s}).code, 0);
+    const QString with = saidOf(folder.path(u"a.pdf"_s), u"pdftotext"_s);
+    const QString without = saidOf(folder.path(u"b.pdf"_s), u"pdftotext"_s);
+    const QJsonObject match =
+        QJsonDocument::fromJson(folder.run({u"export"_s, demoMatch(), u"--as"_s, u"json"_s}).out.toUtf8())
+            .object()
+            .value(u"match")
+            .toObject();
+    int named = 0;
+    for (const QJsonValueConstRef official : match.value(u"officials").toArray())
+        for (const QString& part : official.toObject().value(u"name").toString().split(u' ')) {
+            QVERIFY2(with.contains(part), qPrintable(part));
+            QVERIFY2(!without.contains(part), qPrintable(part));
+            ++named;
+        }
+    QVERIFY(named > 6);
+    QVERIFY(without.contains(u"names left out"_s));
+    QVERIFY(!with.contains(u"names left out"_s));
+    QVERIFY(saidOf(folder.path(u"b.pdf"_s), u"pdfinfo"_s).contains(u"Names of persons were left out"_s));
+    QVERIFY(saidOf(folder.path(u"a.pdf"_s), u"pdfinfo"_s).contains(u"This document names persons"_s));
 }
 
 QTEST_GUILESS_MAIN(TestPrint)

@@ -19,6 +19,7 @@
 #include <QLineEdit>
 #include <QMenuBar>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSet>
 #include <QTest>
 
@@ -217,6 +218,29 @@ QStringList unreachedControls(QWidget& window) {
             !isBesideOneOf(reached, control))
             unreached << wordFor(control);
     return unreached;
+}
+
+QStringList controlsOutOfReach(QWidget& window) {
+    QStringList lost;
+    for (QWidget* control : controlsOf(window)) {
+        QRect place = control->rect();
+        QWidget* inside = control;
+        bool reached = true;
+        while (inside != &window) {
+            QWidget* parent = inside->parentWidget();
+            place.translate(inside->pos());
+            auto* scroll = parent->parentWidget() ? qobject_cast<QScrollArea*>(parent->parentWidget()) : nullptr;
+            if (scroll && parent == scroll->viewport()) { // how far it is scrolled does not matter
+                reached = reached && inside->rect().contains(place.translated(-inside->pos()));
+                place = scroll->rect();
+                parent = scroll;
+            }
+            inside = parent;
+        }
+        if (!reached || !window.rect().contains(place))
+            lost << u"out of reach: "_s + wordFor(control);
+    }
+    return lost;
 }
 
 QStringList cutWords(QWidget& window) {

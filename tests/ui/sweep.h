@@ -19,6 +19,8 @@ namespace setfolio::testing {
 [[nodiscard]] QStringList smallControls(QWidget& window, int smallest);
 /// Enabled controls that Tab does not come by, that show no key, and whose number cannot be typed in their place.
 [[nodiscard]] QStringList unreachedControls(QWidget& window);
+/// Controls that lie beyond the edge of their window, or of the part of it that can be scrolled to.
+[[nodiscard]] QStringList controlsOutOfReach(QWidget& window);
 /// Words that are wider or higher than the place they have, or were shortened to fit it.
 [[nodiscard]] QStringList cutWords(QWidget& window);
 

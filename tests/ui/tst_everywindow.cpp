@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "tests/ui/sweep.h"
 #include "tests/ui/windowscenes.h"
+#include "ui/look/appearance.h"
 #include "ui/look/plate.h"
 #include "ui/table/keybutton.h"
 #include "ui/table/timeoutcard.h"
@@ -9,6 +10,7 @@
 #include <QApplication>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QTest>
 
 using namespace Qt::Literals::StringLiterals;
@@ -28,7 +30,7 @@ class TestEveryWindow : public QObject {
     Q_OBJECT
 
 private Q_SLOTS:
-    void cleanup() { QApplication::setFont(QFont()); }
+    void cleanup() { setfolio::setProgramTextSize(100); }
     void itFitsTheSmallestScreen_data() { scenes(); }
     void itFitsTheSmallestScreen();
     void everyControlHasAName_data() { scenes(); }
@@ -39,7 +41,10 @@ private Q_SLOTS:
     void everyControlIsReachedByTheKeyboard();
     void noWordsAreCutOff_data() { scenes(); }
     void noWordsAreCutOff();
+    void nothingIsLostWithWordsTwiceAsLarge_data() { scenes(); }
+    void nothingIsLostWithWordsTwiceAsLarge();
     void whatIsWrongIsFound();
+    void whatIsOutOfReachIsFound();
     void wordsUnderAControlAreFound();
 
 private:
@@ -56,7 +61,7 @@ void TestEveryWindow::scenes() {
 
 ShownWindow TestEveryWindow::open() {
     QFETCH(int, scene);
-    QApplication::setFont(setfolio::windowFont(15)); // as the program does
+    setfolio::setProgramTextSize(100); // as the program does
     return windowScenes().at(static_cast<std::size_t>(scene)).show();
 }
 
@@ -86,6 +91,40 @@ void TestEveryWindow::everyControlIsReachedByTheKeyboard() {
 void TestEveryWindow::noWordsAreCutOff() {
     const ShownWindow shown = open();
     compareToNothing(cutWords(*shown.window));
+}
+
+// WCAG 2.2, 1.4.4 Resize Text, level AA: up to 200 percent without loss of content or functionality.
+void TestEveryWindow::nothingIsLostWithWordsTwiceAsLarge() {
+    QFETCH(int, scene);
+    setfolio::setProgramTextSize(200);
+    const ShownWindow shown = windowScenes().at(static_cast<std::size_t>(scene)).show();
+    shown.window->resize(shown.window->size().boundedTo(smallestRoom));
+    QTest::qWait(50); // what is laid out anew comes to rest
+    const QSize size = shown.window->size();
+    QVERIFY2(size.width() <= smallestRoom.width() && size.height() <= smallestRoom.height(),
+             qPrintable(u"%1 x %2"_s.arg(size.width()).arg(size.height())));
+    compareToNothing(controlsOutOfReach(*shown.window) + cutWords(*shown.window));
+}
+
+void TestEveryWindow::whatIsOutOfReachIsFound() {
+    QWidget window;
+    window.resize(300, 200);
+    auto* scroll = new QScrollArea(&window);
+    scroll->setGeometry(0, 0, 300, 100);
+    auto* inner = new QWidget;
+    inner->resize(300, 500);
+    auto* scrolledTo = new QPushButton(u"scrolled to"_s, inner);
+    scrolledTo->setGeometry(0, 400, 100, 44);
+    scroll->setWidget(inner);
+    auto* lost = new QPushButton(u"lost"_s, &window);
+    lost->setGeometry(0, 180, 100, 44);
+    window.show();
+    QVERIFY(QTest::qWaitForWindowActive(&window));
+    QCOMPARE(controlsOutOfReach(window).size(), 1);
+    lost->move(0, 150);
+    QVERIFY(controlsOutOfReach(window).isEmpty());
+    scrolledTo->move(0, 480);
+    QCOMPARE(controlsOutOfReach(window).size(), 1);
 }
 
 void TestEveryWindow::whatIsWrongIsFound() {

@@ -4,10 +4,12 @@
 
 #include "core/match/fold.h"
 #include "core/record/writeup.h"
+#include "tests/support/signoffs.h"
 #include "tests/ui/dialogs/dialogmatches.h"
 #include "tests/ui/table/opentable.h"
 #include "ui/dialogs/lineupdialog.h"
 #include "ui/dialogs/newmatchdialog.h"
+#include "ui/dialogs/officialsdialog.h"
 #include "ui/dialogs/rosterdialog.h"
 #include "ui/dialogs/rulebookdialog.h"
 #include "ui/dialogs/rulebooktable.h"
@@ -17,6 +19,8 @@
 #include "ui/practice/practicedialog.h"
 #include "ui/practice/practicesession.h"
 #include "ui/print/preview.h"
+#include "ui/signoff/reopendialog.h"
+#include "ui/signoff/signoffdialog.h"
 #include "ui/table/noticeband.h"
 #include "ui/wording/errorwords.h"
 #include "ui/wording/tablewords.h"
@@ -105,6 +109,50 @@ ShownWindow startPage() {
         recent.push_back({u"/matches/2026-10-1%1-SAL-QRL.setfolio"_s.arg(i), u"Saltmarsh Herons – Quarry Ridge Larks"_s,
                           u"1%1 October 2026, SAL 3–1 QRL in sets"_s.arg(i)});
     return make<StartPage>(recent);
+}
+
+/// A set with something of everything that a review can hold.
+MatchBuilder reviewed() {
+    MatchBuilder match;
+    match.open(3, signedBySet()).toss(Team::Home);
+    match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start();
+    match.play("hhvh").substitute(Team::Home, 7, 2).add(TimeOut{Team::Visitors}).play("h");
+    match.add(Sanction{Team::Home, Member{ShirtNumber(4)}, SanctionLevel::Warning, u"words"_s}).play("hh").undo();
+    for (int i = 0; i < 19; ++i)
+        match.add(RallyWon{Team::Home});
+    return match.add(SetEnded{QTime(18, 59)});
+}
+
+MatchBuilder answered() {
+    MatchBuilder match = oneSetPlayed();
+    std::vector<Entry> entries = signOffEntries(signedBySet(), 1);
+    entries.pop_back();
+    for (const Entry& entry : entries)
+        match.add(entry);
+    return match;
+}
+
+/// The sign-off of set 1, after presses on the buttons of these names.
+ShownWindow signOff(const MatchBuilder& match, std::initializer_list<const char*> presses) {
+    struct Signing {
+        QTemporaryDir folder;
+        std::unique_ptr<Recorder> recorder;
+        std::unique_ptr<SignOffDialog> dialog;
+    };
+    auto signing = std::make_shared<Signing>();
+    auto file = MatchFile::create(signing->folder.filePath(u"match.setfolio"_s));
+    for (const Recorded& recorded : match.entries())
+        if (!file->record(recorded.entry, recorded.time, recorded.overruled, recorded.placed))
+            qFatal("not recorded");
+    const Clock clock{[] { return QDateTime(QDate(2026, 10, 14), QTime(22, 0), Qt::UTC); },
+                      [] { return QTime(18, 0); }};
+    signing->recorder = std::make_unique<Recorder>(std::move(*file), clock);
+    signing->dialog = std::make_unique<SignOffDialog>(*signing->recorder, 1, SheetFonts::load().value());
+    showActive(*signing->dialog);
+    for (const char* name : presses)
+        signing->dialog->findChild<QPushButton*>(QLatin1String(name))->click();
+    QWidget* window = signing->dialog.get();
+    return {signing, window};
 }
 
 MatchDraft draft() {
@@ -246,6 +294,7 @@ const std::vector<WindowScene>& windowScenes() {
         {"new match: officials", [] { return newMatch(4, draft()); }},
         {"new match with something to mend", newMatchWithProblems},
         {"roster", [] { return make<RosterDialog>(withRosters().state(), Team::Home); }},
+        {"officials", [] { return make<OfficialsDialog>(withRosters().state()); }},
         {"toss", [] { return make<TossDialog>(withRosters().state()); }},
         {"toss that is refused", [] { return make<TossDialog>(inPlay().state()); }},
         {"line-ups", [] { return lineUps(withRosters().toss(Team::Home).state(), "3478"); }},
@@ -254,13 +303,26 @@ const std::vector<WindowScene>& windowScenes() {
         {"end of a set", [] { return make<SetEndDialog>(setWon().state(), QTime(18, 59), unitedStates); }},
         {"end of a set that goes on", [] { return make<SetEndDialog>(inPlay().state(), QTime(18, 59), unitedStates); }},
         {"close of the match", [] { return make<MatchCloseDialog>(threeSetsWon(), unitedStates); }},
+        {"sign-off: review", [] { return signOff(reviewed(), {}); }},
+        {"sign-off: signatures",
+         [] {
+             return signOff(reviewed(), {"next", "underProtest"});
+         }},
+        {"sign-off: left unsigned",
+         [] {
+             return signOff(reviewed(), {"next", "leftUnsigned"});
+         }},
+        {"sign-off: to be sealed", [] { return signOff(answered(), {"next"}); }},
+        {"sign-off: sealed", [] { return signOff(oneSetSealed(), {"next"}); }},
+        {"reopening", [] { return make<ReopenDialog>(oneSetSealed().state(), 1); }},
         {"practice", [] { return make<PracticeDialog>(); }},
         {"practice at the table", practiceTable},
         {"comparison of two sheets", [] { return make<ComparisonDialog>(twoSheets()); }},
         {"preview", preview},
         {"preview with a long sentence", previewWithSentence},
     };
-    static const std::vector<WindowScene> scenes = joined(joined(windows, barScenes()), rulebookScenes());
+    static const std::vector<WindowScene> scenes =
+        joined(joined(joined(windows, barScenes()), bookScenes()), rulebookScenes());
     return scenes;
 }
 

@@ -29,5 +29,7 @@ inline constexpr QSize smallestRoom(1366, 696);
 [[nodiscard]] const std::vector<WindowScene>& windowScenes();
 /// Those of them in which a bar of the table is open.
 [[nodiscard]] std::vector<WindowScene> barScenes();
+/// Those of the team book, of the help page and of the keys.
+[[nodiscard]] std::vector<WindowScene> bookScenes();
 
 } // namespace setfolio::testing

@@ -40,8 +40,12 @@ FrameDialog::FrameDialog(const QString& title, const QString& lead, const QStrin
     head->setSpacing(3);
     head->addWidget(pieces::heading(title, 22));
     head->addWidget(m_lead);
-    column->addLayout(head);
-    column->addLayout(m_body, 1);
+    auto* content = new QVBoxLayout;
+    content->setContentsMargins(0, 0, 0, 0);
+    content->setSpacing(12);
+    content->addLayout(head);
+    content->addLayout(m_body, 1);
+    pieces::addContent(*column, content);
     column->addLayout(buttons);
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
     connect(m_record, &QPushButton::clicked, this, &QDialog::accept);

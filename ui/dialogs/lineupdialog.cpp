@@ -4,6 +4,7 @@
 
 #include "ui/dialogs/lineuppanel.h"
 #include "ui/dialogs/pieces.h"
+#include "ui/look/controls.h"
 #include "ui/wording/names.h"
 
 #include <QHBoxLayout>
@@ -42,7 +43,7 @@ LineUpDialog::LineUpDialog(const MatchState& state, Team first, QWidget* parent)
     m_deadline->setObjectName(u"deadline"_s);
     m_deadline->hide();
     addToFoot(m_deadline, false);
-    resize(1240, 690);
+    giveRoom(*this, QSize(1240, 690));
     allowOrNot();
     (*std::ranges::find(m_panels, first, &LineUpPanel::team))->begin();
 }

@@ -8,6 +8,7 @@
 #include "ui/dialogs/positionfield.h"
 #include "ui/dialogs/shirtfield.h"
 #include "ui/dialogs/verdictview.h"
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 #include "ui/look/plate.h"
 #include "ui/wording/names.h"
@@ -106,8 +107,10 @@ QLayout* LineUpPanel::makeHead() {
     row->setSpacing(12);
     row->addWidget(new pieces::Plate(m_team, codeOf(m_state, m_team)));
     auto* name = pieces::heading(m_state.opened->teams[m_team].name, 16);
-    name->setMinimumWidth(60);
-    name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    if (textScale() == 1) { // else it scrolls
+        name->setMinimumWidth(60);
+        name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    }
     row->addWidget(name, 1);
     if (!rosterLiberos(m_state, m_team).empty()) {
         auto* proposed = pieces::button(tr("Roster’s liberos"), u"rosterLiberos"_s);
@@ -121,6 +124,10 @@ QLayout* LineUpPanel::makeHead() {
             tr("Puts in the six, the captain and the liberos with which the team began set %1").arg(earlier->set));
         connect(again, &QPushButton::clicked, this, [this, lineUp = earlier->lineUp] { fill(lineUp); });
         row->addWidget(again);
+        auto* rotated = pieces::button(tr("Rotate"), u"rotate"_s);
+        rotated->setToolTip(tr("Turns the six by one place, as when the team wins the serve"));
+        connect(rotated, &QPushButton::clicked, this, &LineUpPanel::rotate);
+        row->addWidget(rotated);
     }
     return row;
 }
@@ -130,7 +137,7 @@ QLayout* LineUpPanel::makeCourt() {
     net->setObjectName(u"net"_s);
     net->setFont(windowFont(12, QFont::DemiBold));
     net->setAlignment(Qt::AlignCenter);
-    net->setFixedHeight(18);
+    net->setFixedHeight(scaled(18));
     auto* court = new QGridLayout;
     court->setSpacing(6);
     court->addWidget(net, 0, 0, 1, 3);
@@ -165,7 +172,7 @@ QLayout* LineUpPanel::makeSide() {
     std::vector<ShirtField*> fields = m_liberos;
     fields.push_back(m_captain);
     for (ShirtField* field : fields) {
-        field->setFixedWidth(104);
+        field->setFixedWidth(scaled(104));
         field->setFont(windowFont(18, QFont::Bold));
     }
     column->addStretch();
@@ -190,6 +197,13 @@ void LineUpPanel::fill(const LineUp& lineUp) {
     m_captain->setNumber(lineUp.captain.value_or(ShirtNumber()));
     for (std::size_t place = 0; place < m_liberos.size(); ++place)
         m_liberos[place]->setNumber(place < lineUp.liberos.size() ? lineUp.liberos[place] : ShirtNumber());
+}
+
+/// Who stands in position 2 comes to 1.
+void LineUpPanel::rotate() {
+    const LineUp before = lineUp();
+    for (std::size_t place = 0; place < m_places.size(); ++place)
+        m_places.at(place)->field().setNumber(before.positions.at((place + 1) % m_places.size()));
 }
 
 void LineUpPanel::fillFromRoster() {

@@ -56,6 +56,7 @@ private:
     [[nodiscard]] QLayout* makeSide();
     void addToOrder(ShirtField* field);
     void fill(const LineUp& lineUp);
+    void rotate();
     void fillFromRoster();
     void pick(ShirtNumber number);
     void goOn(std::size_t from, int step);

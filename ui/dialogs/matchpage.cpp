@@ -6,6 +6,7 @@
 #include "ui/dialogs/pieces.h"
 #include "ui/dialogs/rulebookchoice.h"
 #include "ui/dialogs/timefield.h"
+#include "ui/look/appearance.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
@@ -65,7 +66,7 @@ void MatchPage::makeFields(const MatchDraft& draft, const QLocale& locale) {
     m_venue = pieces::lineEdit();
     m_venue->setText(draft.opened.venue);
     m_date = new DateField(draft.opened.date, locale);
-    m_date->setMinimumWidth(170);
+    m_date->setMinimumWidth(scaled(170));
     m_time = new TimeField(draft.opened.scheduled, locale, true);
     for (QLineEdit* field : {m_competition, m_division, m_number, m_venue, static_cast<QLineEdit*>(m_time)})
         connect(field, &QLineEdit::textChanged, this, &MatchPage::changed);

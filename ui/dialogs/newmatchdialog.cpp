@@ -8,7 +8,10 @@
 #include "ui/dialogs/rostereditor.h"
 #include "ui/dialogs/teampage.h"
 #include "ui/dialogs/twolinebutton.h"
+#include "ui/look/appearance.h"
+#include "ui/look/controls.h"
 #include "ui/look/plate.h"
+#include "ui/wording/errorwords.h"
 
 #include <QButtonGroup>
 #include <QDir>
@@ -54,7 +57,7 @@ NewMatchDialog::NewMatchDialog(const MatchDraft& draft, const QString& folder, c
     body()->addWidget(m_said);
     m_said->hide();
     makeFoot();
-    resize(1240, 690);
+    giveRoom(*this, QSize(1240, 690));
     review();
     showPage(Match);
 }
@@ -79,6 +82,39 @@ void NewMatchDialog::offerToBeginEmpty() {
     empty->setToolTip(tr("Drops what was typed for the match that was cancelled"));
     addToFoot(empty);
     connect(empty, &QPushButton::clicked, this, [this] { done(BeginEmpty); });
+}
+
+void NewMatchDialog::offer(const TeamBook& book, const MatchState& last) {
+    m_book = book;
+    for (const Team team : bothTeams)
+        if (const BookTeam own = bookTeamOf(last, team); !own.team.name.isEmpty())
+            m_lastTeams.push_back(own);
+    if (!last.officials.officials.empty())
+        m_officials->offerLast(last.officials.officials);
+    offerTeams();
+    for (const Team team : bothTeams)
+        connect(m_teams[team], &TeamPage::keepAsked, this, [this, team] { keepTeam(team); });
+}
+
+void NewMatchDialog::offerTeams() {
+    std::vector<BookTeam> teams = m_book.content().teams;
+    for (const BookTeam& last : m_lastTeams)
+        if (std::ranges::none_of(teams, [&](const BookTeam& own) { return own.team.name == last.team.name; }))
+            teams.push_back(last);
+    for (const Team team : bothTeams)
+        m_teams[team]->offerTeams(teams);
+}
+
+void NewMatchDialog::keepTeam(Team team) {
+    const BookTeam own = m_teams[team]->team();
+    const auto kept = own.team.name.isEmpty() ? tl::expected<void, FileError>() : m_book.keep(own);
+    const QString sentence = own.team.name.isEmpty() ? tr("Give the team a name first: the book finds it by that.")
+                             : kept                  ? tr("%1 is in the team book now.").arg(own.team.name)
+                                                     : setfolio::sentence(kept.error());
+    m_said->setText(sentence);
+    setProblem(*m_said, own.team.name.isEmpty() || !kept);
+    m_said->show();
+    offerTeams();
 }
 
 QString NewMatchDialog::sentence(const DraftProblem& problem) {
@@ -114,7 +150,7 @@ void NewMatchDialog::accept() {
 
 QWidget* NewMatchDialog::makeSteps() {
     auto* rail = new QWidget;
-    rail->setFixedWidth(railWidth);
+    rail->setFixedWidth(scaled(railWidth));
     auto* column = new QVBoxLayout(rail);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
@@ -211,6 +247,7 @@ void NewMatchDialog::review() {
     showStep(Match, typed.opened.competition, m_match->isGood() ? 0 : 1);
     showStep(OfficialsList, m_officials->summary(), 0);
     m_said->setText(whatStops(problems));
+    setProblem(*m_said, true);
     m_said->setVisible(m_tried && !m_said->text().isEmpty());
     showPath();
 }

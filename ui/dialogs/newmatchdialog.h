@@ -7,6 +7,7 @@
 #include "ui/dialogs/framedialog.h"
 #include "ui/dialogs/matchdraft.h"
 #include "ui/dialogs/rulebookshelf.h"
+#include "ui/dialogs/teambook.h"
 
 #include <QLocale>
 
@@ -47,6 +48,10 @@ public:
     /// Offers that by a button, for a draft that was typed before.
     void offerToBeginEmpty();
 
+    /// Offers the teams of the team book, and keeps teams in it when that is asked for; offers the teams and officials
+    /// of the last match too, if there was one.
+    void offer(const TeamBook& book, const MatchState& last);
+
     /// A problem as a sentence.
     [[nodiscard]] static QString sentence(const DraftProblem& problem);
 
@@ -59,6 +64,8 @@ private:
     [[nodiscard]] QWidget* makeSteps();
     void makePages(const MatchDraft& draft, const QLocale& locale, const RulebookShelf& shelf);
     void makeFoot();
+    void offerTeams();
+    void keepTeam(Team team);
     void showPage(int page);
     void goOn();
     void askForPath();
@@ -68,6 +75,8 @@ private:
     void showPath();
 
     MatchDraft m_begun;
+    TeamBook m_book;
+    std::vector<BookTeam> m_lastTeams; ///< of the last match
     QString m_folder;
     QString m_chosenPath; ///< chosen by hand; empty while it is proposed
     QStackedWidget* m_stack;

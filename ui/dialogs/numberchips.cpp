@@ -3,6 +3,7 @@
 #include "ui/dialogs/numberchips.h"
 
 #include "ui/dialogs/pieces.h"
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 
 #include <QGridLayout>
@@ -33,7 +34,7 @@ NumberChips::NumberChips(const Roster& roster, QWidget* parent) : QScrollArea(pa
     for (const RosterPlayer& player : players) {
         auto* chip = pieces::button(QString::number(player.number.value), u"chip%1"_s.arg(player.number.value));
         chip->setProperty("chip", true);
-        chip->setFixedSize(side, side);
+        chip->setFixedSize(scaled(side), scaled(side));
         chip->setFocusPolicy(Qt::NoFocus); // the keyboard stays in the field that the number goes into
         chip->setToolTip(plainTip(player.name));
         chip->setAccessibleName(player.name.isEmpty() ? chip->text() : u"%1 %2"_s.arg(chip->text(), player.name));
@@ -49,9 +50,10 @@ NumberChips::NumberChips(const Roster& roster, QWidget* parent) : QScrollArea(pa
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::NoFocus);
     setProperty("bare", true);
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    if (textScale() == 1)
+        setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     const int rows = std::clamp((static_cast<int>(m_chips.size()) + columns - 1) / columns, 1, mostRows);
-    setFixedHeight(rows * (side + gap) - gap + 2);
+    setFixedHeight(rows * (scaled(side) + gap) - gap + 2);
     setObjectName(u"chips"_s);
 }
 

@@ -3,6 +3,7 @@
 #include "ui/dialogs/numberstepper.h"
 
 #include "ui/dialogs/pieces.h"
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 #include "ui/wording/rulebooklabels.h"
 
@@ -36,7 +37,7 @@ NumberStepper::NumberStepper(Kind kind, const QJsonValue& value, QWidget* parent
     m_more->setAccessibleName(tr("One more"));
     m_field->setObjectName(u"number"_s);
     m_field->setAccessibleName(tr("Number, %1").arg(rangeWords()));
-    m_field->setFixedWidth(fieldWidth);
+    m_field->setFixedWidth(scaled(fieldWidth));
     m_field->setAlignment(Qt::AlignCenter);
     m_field->setValidator(new QIntValidator(0, m_kind.highest, this));
     m_field->setText(QString::number(m_last));
@@ -90,7 +91,7 @@ QString NumberStepper::rangeWords() const {
 QPushButton* NumberStepper::stepButton(const QString& sign, const QString& name, int by) {
     QPushButton* button = pieces::button(sign, name);
     button->setProperty("chip", true);
-    button->setFixedSize(targetHeight + 8, targetHeight);
+    button->setFixedSize(scaled(targetHeight + 8), scaled(targetHeight));
     button->setAutoRepeat(true);
     connect(button, &QPushButton::clicked, this, [this, by] { step(by); });
     return button;

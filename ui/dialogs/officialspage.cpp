@@ -8,6 +8,7 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -25,17 +26,18 @@ constexpr int rowsOfFields = 5;
 
 } // namespace
 
-OfficialsPage::OfficialsPage(const std::vector<Official>& officials, QWidget* parent) : QWidget(parent) {
+OfficialsPage::OfficialsPage(const std::vector<Official>& officials, QWidget* parent)
+    : QWidget(parent),
+      m_rest(officials) {
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(20);
     grid->setVerticalSpacing(10);
-    std::vector<Official> rest = officials;
     int lineJudge = 0;
     for (const Role role : roles) {
         auto* name = pieces::lineEdit();
-        if (const auto given = std::ranges::find(rest, role, &Official::role); given != rest.end()) {
+        if (const auto given = std::ranges::find(m_rest, role, &Official::role); given != m_rest.end()) {
             name->setText(given->name);
-            rest.erase(given);
+            m_rest.erase(given);
         }
         const int place = static_cast<int>(m_places.size());
         auto* cell = new QVBoxLayout;
@@ -48,9 +50,29 @@ OfficialsPage::OfficialsPage(const std::vector<Official>& officials, QWidget* pa
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addLayout(grid);
+    m_column = column;
     column->addWidget(pieces::explanation(tr("Every name may be left out, and written by pen on the printed sheet.")));
     column->addStretch();
     setFocusProxy(m_places.front().name);
+}
+
+void OfficialsPage::offerLast(const std::vector<Official>& officials) {
+    auto* again = pieces::button(tr("As in the last match"), u"asLast"_s);
+    auto* row = new QHBoxLayout;
+    row->addWidget(again);
+    row->addStretch();
+    m_column->insertLayout(m_column->count() - 1, row);
+    connect(again, &QPushButton::clicked, this, [this, officials] {
+        std::vector<Official> rest = officials;
+        for (const Place& place : m_places) {
+            const auto given = std::ranges::find(rest, place.role, &Official::role);
+            if (given == rest.end())
+                continue;
+            if (place.name->text().trimmed().isEmpty())
+                place.name->setText(given->name);
+            rest.erase(given);
+        }
+    });
 }
 
 std::vector<Official> OfficialsPage::officials() const {
@@ -59,6 +81,7 @@ std::vector<Official> OfficialsPage::officials() const {
         if (!place.name->text().trimmed().isEmpty())
             officials.push_back({place.role, place.name->text()});
     }
+    officials.insert(officials.end(), m_rest.begin(), m_rest.end());
     return officials;
 }
 

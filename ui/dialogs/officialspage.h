@@ -10,6 +10,7 @@
 
 #include <vector>
 
+class QBoxLayout;
 class QLineEdit;
 
 namespace setfolio {
@@ -22,6 +23,8 @@ public:
 
     [[nodiscard]] std::vector<Official> officials() const;
     [[nodiscard]] QString summary() const;
+    /// A button that names those of the last match again, in the places that are empty.
+    void offerLast(const std::vector<Official>& officials);
 
 Q_SIGNALS:
     void changed();
@@ -32,6 +35,8 @@ private:
         QLineEdit* name;
     };
     std::vector<Place> m_places;
+    std::vector<Official> m_rest; ///< for whom there is no place here; they stay
+    QBoxLayout* m_column = nullptr;
 };
 
 } // namespace setfolio

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/orderstrip.h"
 
+#include "ui/look/appearance.h"
 #include "ui/look/colours.h"
 #include "ui/look/plate.h"
 #include "ui/wording/names.h"
@@ -32,7 +33,7 @@ void OrderStrip::setOrder(const std::optional<std::array<ShirtNumber, 6>>& order
 }
 
 QSize OrderStrip::sizeHint() const {
-    return {500, 40};
+    return {scaled(500), scaled(40)};
 }
 
 void OrderStrip::paintEvent(QPaintEvent*) {
@@ -60,12 +61,13 @@ void OrderStrip::paintCell(QPainter& painter, const QRectF& place, Slot slot) co
     painter.setBrush(first ? amber() : colours.button);
     painter.drawRoundedRect(place.adjusted(0.5, 0.5, -0.5, -0.5), 5, 5);
     painter.setPen(first ? onAmber() : colours.secondary);
-    paintCentred(painter, QRectF(place.left() + 4, place.top(), 20, place.height()), windowFont(12, QFont::DemiBold),
-                 roman(slot));
+    paintCentred(painter, QRectF(place.left() + 4, place.top(), scaled(20), place.height()),
+                 windowFont(12, QFont::DemiBold), roman(slot));
     const ShirtNumber number = m_order->at(slot.index());
     painter.setPen(first ? onAmber() : colours.text);
     if (number.isValid())
-        paintCentred(painter, place.adjusted(22, 0, -2, 0), windowFont(18, QFont::Bold), QString::number(number.value));
+        paintCentred(painter, place.adjusted(scaled(22), 0, -2, 0), windowFont(18, QFont::Bold),
+                     QString::number(number.value));
 }
 
 } // namespace setfolio

@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/pieces.h"
 
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 #include "ui/look/plate.h"
 
 #include <QFrame>
 #include <QPainter>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 using namespace Qt::Literals::StringLiterals;
@@ -58,6 +60,27 @@ QPushButton* button(const QString& text, const QString& name) {
     return made;
 }
 
+void fillWith(QWidget& window, QLayout* content) {
+    if (textScale() == 1)
+        return window.setLayout(content);
+    auto* all = new QVBoxLayout(&window);
+    all->setContentsMargins(0, 0, 0, 0);
+    addContent(*all, content);
+}
+
+void addContent(QBoxLayout& column, QLayout* content) {
+    if (textScale() == 1)
+        return column.addLayout(content, 1);
+    auto* inner = new QWidget;
+    inner->setLayout(content);
+    auto* scroll = new QScrollArea;
+    scroll->setProperty("bare", true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidgetResizable(true);
+    scroll->setWidget(inner);
+    column.addWidget(scroll, 1);
+}
+
 QFrame* panel() {
     auto* frame = new QFrame;
     frame->setObjectName(u"panel"_s);
@@ -95,12 +118,12 @@ void Plate::setCode(const QString& code) {
 }
 
 QSize Plate::sizeHint() const {
-    return {76, 34};
+    return {scaled(76), scaled(34)};
 }
 
 void Plate::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    paintPlate(painter, rect(), m_team, m_code, 17);
+    paintPlate(painter, rect(), m_team, m_code, scaled(17));
 }
 
 } // namespace setfolio::pieces

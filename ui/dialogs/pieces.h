@@ -13,6 +13,7 @@
 
 class QBoxLayout;
 class QFrame;
+class QLayout;
 class QPushButton;
 
 namespace setfolio::pieces {
@@ -24,6 +25,10 @@ namespace setfolio::pieces {
 void addField(QBoxLayout& layout, const QString& label, QWidget& field, const QString& name);
 [[nodiscard]] QLineEdit* lineEdit(const QString& placeholder = {}, int longest = 120);
 [[nodiscard]] QPushButton* button(const QString& text, const QString& name);
+/// Gives a window its content; where words are larger than usual, one that scrolls when the window is too small for it.
+void fillWith(QWidget& window, QLayout* content);
+/// The same for a part of a window that takes the room that is left.
+void addContent(QBoxLayout& column, QLayout* content);
 /// A group of things that belong together, with the panel's ground.
 [[nodiscard]] QFrame* panel();
 

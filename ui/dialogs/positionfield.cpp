@@ -3,6 +3,7 @@
 #include "ui/dialogs/positionfield.h"
 
 #include "ui/dialogs/shirtfield.h"
+#include "ui/look/appearance.h"
 #include "ui/look/plate.h"
 #include "ui/wording/names.h"
 
@@ -35,7 +36,7 @@ PositionField::PositionField(CourtPosition position, const Roster& roster, QWidg
     m_name->setTextFormat(Qt::PlainText);
     m_name->setProperty("secondary", true);
     m_name->setAlignment(Qt::AlignCenter);
-    m_name->setMinimumWidth(10);
+    m_name->setMinimumWidth(textScale() == 1 ? 10 : scaled(170));
     auto* head = new QHBoxLayout;
     head->addWidget(numeral);
     head->addWidget(m_slot, 1);

@@ -6,6 +6,7 @@
 #include "ui/dialogs/pieces.h"
 #include "ui/dialogs/rostereditor.h"
 #include "ui/dialogs/verdictview.h"
+#include "ui/look/controls.h"
 #include "ui/wording/names.h"
 
 #include <QHBoxLayout>
@@ -40,7 +41,7 @@ RosterDialog::RosterDialog(const MatchState& state, Team team, QWidget* parent)
     row->addLayout(side, 2);
     row->addWidget(m_roster, 3);
     body()->addLayout(row, 1);
-    resize(980, 660);
+    giveRoom(*this, QSize(980, 660));
     connect(m_roster, &RosterEditor::changed, this, &RosterDialog::review);
     connect(m_verdict, &VerdictView::changed, this, &RosterDialog::allowOrNot);
     review();

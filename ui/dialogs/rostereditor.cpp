@@ -2,14 +2,19 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/rostereditor.h"
 
+#include "core/ledger/wholefile.h"
 #include "ui/dialogs/delimited.h"
 #include "ui/dialogs/pieces.h"
+#include "ui/dialogs/rostercsv.h"
 #include "ui/dialogs/rostermodel.h"
 #include "ui/dialogs/rostertable.h"
 #include "ui/dialogs/rostertext.h"
+#include "ui/look/controls.h"
 #include "ui/look/plate.h"
+#include "ui/wording/errorwords.h"
 
 #include <QClipboard>
+#include <QDir>
 #include <QFile>
 #include <QFileDialog>
 #include <QGuiApplication>
@@ -111,6 +116,10 @@ void RosterEditor::makeTools() {
     auto* file = pieces::button(tr("Read a CSV file…"), u"readFile"_s);
     m_back = pieces::button(tr("Bring back the roster before"), u"bringBack"_s);
     m_back->hide();
+    auto* save = pieces::button(tr("Save as CSV…"), u"saveFile"_s);
+    m_done = pieces::explanation({});
+    m_done->setObjectName(u"rosterDone"_s);
+    m_done->hide();
     m_said = new QLabel;
     m_said->setObjectName(u"rosterProblems"_s);
     m_said->setProperty("problem", true);
@@ -130,12 +139,15 @@ void RosterEditor::makeTools() {
     both->addWidget(paste);
     both->addWidget(file);
     column->addLayout(both);
+    column->addWidget(save);
     column->addWidget(m_back);
+    column->addWidget(m_done);
     column->addWidget(pieces::explanation(
         tr("Copy the rows in a spreadsheet: number, name, captain, libero. Numbers alone are a proper roster.")));
     column->addWidget(scroll, 1);
     connect(paste, &QPushButton::clicked, this, &RosterEditor::paste);
     connect(file, &QPushButton::clicked, this, &RosterEditor::askForFile);
+    connect(save, &QPushButton::clicked, this, &RosterEditor::askWhereToSave);
     connect(m_back, &QPushButton::clicked, this, &RosterEditor::bringBack);
 }
 
@@ -157,6 +169,25 @@ void RosterEditor::askForFile() {
     takeText(textOfFile(file.readAll()));
 }
 
+void RosterEditor::askWhereToSave() {
+    QString path =
+        QFileDialog::getSaveFileName(this, tr("Save the roster"), u"roster.csv"_s, tr("Text with columns (*.csv)"));
+    if (path.isEmpty())
+        return;
+    if (!path.endsWith(u".csv"_s, Qt::CaseInsensitive))
+        path += u".csv"_s;
+    const auto written = writeWholeFile(path, rosterCsv(rows()));
+    m_fileTrouble = written ? QString() : setfolio::sentence(written.error());
+    showProblems();
+    if (written)
+        say(tr("Saved: %1").arg(QDir::toNativeSeparators(path)));
+}
+
+void RosterEditor::say(const QString& done) {
+    showSentence(*m_done, done);
+    m_done->setVisible(!done.isEmpty());
+}
+
 void RosterEditor::bringBack() {
     m_textProblems.clear();
     m_fileTrouble.clear();
@@ -173,6 +204,7 @@ void RosterEditor::showProblems() {
     for (const RosterProblem& problem : m_model->problems())
         sentences << sentence(problem);
     m_said->setText(sentences.join(u'\n'));
+    say({});
     Q_EMIT changed();
 }
 

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 /// A team's roster: typed in a table, pasted from a spreadsheet or read from a CSV file, with what is wrong said at
-/// once.
+/// once; and written into a CSV file.
 #pragma once
 
 #include "ui/dialogs/rosterrows.h"
@@ -46,6 +46,8 @@ private:
     void makeTools();
     void paste();
     void askForFile();
+    void askWhereToSave();
+    void say(const QString& done);
     void bringBack();
     void showProblems();
 
@@ -54,6 +56,7 @@ private:
     QWidget* m_tools;
     QPushButton* m_back = nullptr;
     QLabel* m_said = nullptr;
+    QLabel* m_done = nullptr;                  ///< what went well
     std::vector<RosterRow> m_before;           ///< what the last paste took the place of
     std::vector<RosterProblem> m_textProblems; ///< of the text that was read last
     QString m_fileTrouble;                     ///< why a file could not be read

@@ -3,6 +3,7 @@
 #include "ui/dialogs/rostertable.h"
 
 #include "ui/dialogs/rostermodel.h"
+#include "ui/look/appearance.h"
 #include "ui/look/colours.h"
 #include "ui/look/controls.h"
 #include "ui/look/plate.h"
@@ -44,15 +45,15 @@ RosterTable::RosterTable(RosterModel& model, QWidget* parent) : QTableView(paren
     setEditTriggers(DoubleClicked | SelectedClicked | AnyKeyPressed | EditKeyPressed);
     setSelectionMode(SingleSelection);
     setTabKeyNavigation(false); // Tab leaves the table; within a cell that is edited it goes to the next one
-    verticalHeader()->setDefaultSectionSize(targetHeight);
-    verticalHeader()->setFixedWidth(44);
+    verticalHeader()->setDefaultSectionSize(scaled(targetHeight));
+    verticalHeader()->setFixedWidth(scaled(44));
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setSectionResizeMode(RosterModel::Name, QHeaderView::Stretch);
-    horizontalHeader()->setFixedHeight(36);
+    horizontalHeader()->setFixedHeight(scaled(36));
     horizontalHeader()->setHighlightSections(false);
     for (const int column : {RosterModel::Number, RosterModel::Captain, RosterModel::Libero}) {
         horizontalHeader()->setSectionResizeMode(column, QHeaderView::Fixed);
-        setColumnWidth(column, column == RosterModel::Number ? numberWidth : markWidth);
+        setColumnWidth(column, scaled(column == RosterModel::Number ? numberWidth : markWidth));
     }
     setVerticalScrollMode(ScrollPerPixel);
     setCurrentIndex(model.index(0, 0));

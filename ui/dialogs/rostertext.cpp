@@ -3,6 +3,7 @@
 #include "ui/dialogs/rostertext.h"
 
 #include "ui/dialogs/delimited.h"
+#include "ui/dialogs/rostercsv.h"
 
 #include <QRegularExpression>
 
@@ -143,7 +144,7 @@ void takeMarkBehindName(RosterRow& row) {
 RosterRow rowFrom(const DelimitedRow& fields, const Columns& columns) {
     RosterRow row;
     for (qsizetype place = 0; place < fields.fields.size() && place < std::ssize(columns); ++place)
-        takeField(columns.at(static_cast<std::size_t>(place)), fields.fields.at(place), row);
+        takeField(columns.at(static_cast<std::size_t>(place)), plainCell(fields.fields.at(place)), row);
     splitNumberAndName(row);
     takeMarkBehindName(row);
     if (row.number.startsWith(u'#'))

@@ -6,6 +6,7 @@
 #include "ui/dialogs/pieces.h"
 #include "ui/dialogs/rulebooktable.h"
 #include "ui/dialogs/settingpanel.h"
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 #include "ui/look/plate.h"
 #include "ui/wording/errorwords.h"
@@ -53,7 +54,7 @@ RulebookDialog::RulebookDialog(const Rulebook& own, RulebookShelf shelf, QString
             m_panel->showSetting(key);
     });
     connect(m_panel, &SettingPanel::changed, this, &RulebookDialog::review);
-    resize(usual);
+    giveRoom(*this, usual);
     showRows();
     m_name->setFocus();
     m_name->selectAll();
@@ -110,7 +111,7 @@ void RulebookDialog::makeHead() {
     }
     m_find->setObjectName(u"find"_s);
     m_find->setAccessibleName(tr("Find a setting"));
-    m_find->setMinimumWidth(findWidth);
+    m_find->setMinimumWidth(scaled(findWidth));
     m_find->setClearButtonEnabled(true);
     row->addWidget(m_find, 1);
     body()->addLayout(row);
@@ -130,7 +131,7 @@ void RulebookDialog::makeBody() {
     auto* row = new QHBoxLayout;
     row->setSpacing(16);
     row->addWidget(m_table, 1);
-    m_panel->setFixedWidth(panelWidth);
+    m_panel->setFixedWidth(scaled(panelWidth));
     row->addWidget(m_panel);
     body()->addLayout(row, 1);
     m_said->setObjectName(u"problem"_s);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/rulebooktable.h"
 
+#include "ui/look/appearance.h"
 #include "ui/look/colours.h"
 #include "ui/look/plate.h"
 
@@ -70,8 +71,8 @@ private:
         const QString mark = markOf(index);
         const QFont markFont = windowFont(12, QFont::Bold);
         const int taken = mark.isEmpty() ? 0 : QFontMetrics(markFont).horizontalAdvance(mark) + padding;
-        const QRect upper(place.left(), place.top() + 7, place.width(), 20);
-        const QRect lower(place.left(), place.top() + 28, place.width(), 18);
+        const QRect upper(place.left(), place.top() + scaled(7), place.width(), scaled(20));
+        const QRect lower(place.left(), place.top() + scaled(28), place.width(), scaled(18));
         line(painter, upper.adjusted(0, 0, -taken, 0), windowFont(14, QFont::Medium), inks.strong,
              index.data().toString());
         line(painter, upper, markFont, inks.mark, mark, Qt::AlignRight);
@@ -115,14 +116,14 @@ RulebookTable::RulebookTable(RulebookRows& rows, QWidget* parent) : QTableView(p
     setVerticalScrollMode(ScrollPerPixel);
     verticalHeader()->hide();
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    verticalHeader()->setDefaultSectionSize(settingHeight);
+    verticalHeader()->setDefaultSectionSize(scaled(settingHeight));
     horizontalHeader()->setSectionsClickable(false);
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setSectionResizeMode(RulebookRows::Title, QHeaderView::Stretch);
-    setColumnWidth(RulebookRows::Published, valueWidth);
-    setColumnWidth(RulebookRows::Own, valueWidth);
+    setColumnWidth(RulebookRows::Published, scaled(valueWidth));
+    setColumnWidth(RulebookRows::Own, scaled(valueWidth));
     connect(&rows, &QAbstractItemModel::modelReset, this, &RulebookTable::layOutRows);
     layOutRows();
 }
@@ -156,7 +157,7 @@ void RulebookTable::layOutRows() {
     clearSpans();
     for (int row = 0; row < m_rows.rowCount(); ++row) {
         const bool isGroup = m_rows.isGroup(row);
-        setRowHeight(row, isGroup ? groupHeight : settingHeight);
+        setRowHeight(row, scaled(isGroup ? groupHeight : settingHeight));
         if (isGroup)
             setSpan(row, 0, 1, RulebookRows::ColumnCount);
     }

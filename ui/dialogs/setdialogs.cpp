@@ -8,6 +8,7 @@
 #include "ui/dialogs/setresult.h"
 #include "ui/dialogs/timefield.h"
 #include "ui/dialogs/verdictview.h"
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 #include "ui/look/plate.h"
 #include "ui/wording/names.h"
@@ -35,7 +36,7 @@ QFrame* scoreRow(const MatchState& state, Team team, const QString& word, int nu
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
     auto* called = pieces::heading(name.name, 17);
-    called->setMinimumWidth(160);
+    called->setMinimumWidth(textScale() == 1 ? 160 : called->sizeHint().width());
     words->addStretch();
     words->addWidget(called);
     words->addWidget(pieces::explanation(word));
@@ -117,7 +118,7 @@ std::optional<QString> SetEndDialog::overruled() const {
 void SetEndDialog::addTime() {
     auto* row = new QHBoxLayout;
     pieces::addField(*row, tr("Finished at"), *m_time, u"time"_s);
-    m_time->setMaximumWidth(180);
+    m_time->setMaximumWidth(scaled(180));
     row->addStretch();
     body()->addLayout(row);
     body()->addWidget(m_verdict);

@@ -4,6 +4,7 @@
 
 #include "core/rules/settingwords.h"
 #include "ui/dialogs/pieces.h"
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 #include "ui/wording/rulebooklabels.h"
 
@@ -69,7 +70,7 @@ NumberToggles::NumberToggles(const ListSetting& list, const QJsonValue& chosen, 
         toggle->setProperty("chip", true);
         toggle->setCheckable(true);
         toggle->setChecked(chosen.toArray().contains(number));
-        toggle->setFixedSize(targetHeight, targetHeight);
+        toggle->setFixedSize(scaled(targetHeight), scaled(targetHeight));
         grid->addWidget(toggle, place / togglesInRow, place % togglesInRow);
         m_toggles.push_back(toggle);
         connect(toggle, &QPushButton::clicked, this, &NumberToggles::collect);

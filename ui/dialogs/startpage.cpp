@@ -4,6 +4,7 @@
 
 #include "ui/dialogs/pieces.h"
 #include "ui/dialogs/twolinebutton.h"
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 
 #include <QDir>
@@ -23,7 +24,7 @@ namespace setfolio {
 
 namespace {
 
-constexpr QSize smallest(1080, 480);
+constexpr QSize smallest(1080, 640);
 constexpr QSize usual(1160, 680); ///< eight matches without scrolling
 
 } // namespace
@@ -32,15 +33,16 @@ StartPage::StartPage(const std::vector<RecentMatch>& recent, QWidget* parent) : 
     setObjectName(u"page"_s);
     setAttribute(Qt::WA_StyledBackground);
     dress(*this);
-    auto* row = new QHBoxLayout(this);
+    auto* row = new QHBoxLayout;
     row->setContentsMargins(40, 40, 40, 40);
     row->setSpacing(40);
     row->addStretch(1);
     row->addWidget(makeChoices());
     row->addWidget(makeRecent(recent));
     row->addStretch(1);
+    pieces::fillWith(*this, row);
     setMinimumSize(smallest);
-    resize(usual);
+    giveRoom(*this, usual);
     makeKeys();
     setFocusProxy(m_newMatch);
     m_newMatch->setFocus();
@@ -76,7 +78,7 @@ void StartPage::keyPressEvent(QKeyEvent* event) {
 
 QWidget* StartPage::makeChoices() {
     auto* side = new QWidget;
-    side->setFixedWidth(400);
+    side->setFixedWidth(scaled(400));
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(12);
@@ -96,6 +98,7 @@ QWidget* StartPage::makeChoices() {
     demo->setObjectName(u"demo"_s);
     for (QPushButton* button : std::initializer_list<QPushButton*>{m_newMatch, open, practice, demo})
         column->addWidget(button);
+    column->addLayout(makeSmallChoices());
     column->addStretch();
     m_languages = new QHBoxLayout;
     m_languages->setSpacing(8);
@@ -107,9 +110,22 @@ QWidget* StartPage::makeChoices() {
     return side;
 }
 
+QBoxLayout* StartPage::makeSmallChoices() {
+    auto* book = pieces::button(tr("Team book…"), u"teamBook"_s);
+    auto* help = pieces::button(tr("Help…"), u"help"_s);
+    help->setToolTip(tr("How things are entered, F1"));
+    auto* row = new QHBoxLayout;
+    row->setSpacing(8);
+    row->addWidget(book, 1);
+    row->addWidget(help, 1);
+    connect(book, &QPushButton::clicked, this, &StartPage::teamBookWanted);
+    connect(help, &QPushButton::clicked, this, &StartPage::helpWanted);
+    return row;
+}
+
 QWidget* StartPage::makeRecent(const std::vector<RecentMatch>& recent) {
     auto* side = new QWidget;
-    side->setFixedWidth(560);
+    side->setFixedWidth(scaled(560));
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 8, 0, 0);
     column->setSpacing(10);
@@ -141,6 +157,7 @@ QWidget* StartPage::makeRecent(const std::vector<RecentMatch>& recent) {
 void StartPage::makeKeys() {
     connect(new QShortcut(QKeySequence::New, this), &QShortcut::activated, this, &StartPage::newMatchWanted);
     connect(new QShortcut(QKeySequence::Open, this), &QShortcut::activated, this, &StartPage::askForFile);
+    connect(new QShortcut(Qt::Key_F1, this), &QShortcut::activated, this, &StartPage::helpWanted);
 }
 
 void StartPage::askForFile() {

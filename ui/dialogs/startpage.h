@@ -46,6 +46,8 @@ Q_SIGNALS:
     void matchChosen(const QString& path);
     void practiceWanted();
     void demoWanted();
+    void teamBookWanted();
+    void helpWanted();
     void languageChosen(setfolio::Language language);
 
 protected:
@@ -54,6 +56,7 @@ protected:
 
 private:
     [[nodiscard]] QWidget* makeChoices();
+    [[nodiscard]] QBoxLayout* makeSmallChoices();
     [[nodiscard]] QWidget* makeRecent(const std::vector<RecentMatch>& recent);
     void makeKeys();
     void askForFile();

@@ -4,10 +4,13 @@
 
 #include "ui/dialogs/pieces.h"
 #include "ui/dialogs/rostereditor.h"
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 
 #include <QHBoxLayout>
 #include <QLineEdit>
+#include <QMenu>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -90,9 +93,45 @@ QString TeamPage::summary() const {
     return players == 0 ? tr("no roster") : tr("%n players", nullptr, players);
 }
 
+void TeamPage::offerTeams(const std::vector<BookTeam>& teams) {
+    if (!m_offer) {
+        m_offer = pieces::button(tr("Team book"), u"fromBook"_s);
+        auto* keep = pieces::button(tr("Keep in it"), u"keepTeam"_s);
+        keep->setToolTip(tr("Keeps this team with its roster in the team book"));
+        m_book->addWidget(m_offer, 1);
+        m_book->addWidget(keep, 1);
+        connect(keep, &QPushButton::clicked, this, &TeamPage::keepAsked);
+    }
+    delete m_offer->menu();
+    auto* menu = new QMenu(m_offer);
+    menu->setObjectName(u"bookTeams"_s);
+    for (const BookTeam& team : teams) {
+        QAction* action = menu->addAction(QString(team.team.name).replace(u'&', u"&&"_s));
+        connect(action, &QAction::triggered, this, [this, team] { setTeam(team); });
+    }
+    m_offer->setMenu(menu);
+    m_offer->setEnabled(!teams.empty());
+}
+
+void TeamPage::setTeam(const BookTeam& team) {
+    m_name->setText(team.team.name);
+    m_codeIsOwn = !team.team.code.isEmpty();
+    m_code->setText(m_codeIsOwn ? team.team.code : codeFor(team.team.name, m_otherCode));
+    m_colour->setText(team.team.colour);
+    m_coach->setText(team.coach);
+    m_roster->setRows(rowsOf(team.players));
+}
+
+BookTeam TeamPage::team() const {
+    return {{},
+            {plainLine(m_name->text()), plainLine(m_code->text()), plainLine(m_colour->text())},
+            plainLine(m_coach->text()),
+            playersOf(m_roster->rows())};
+}
+
 QWidget* TeamPage::makeSide() {
     auto* side = new QWidget;
-    side->setFixedWidth(370);
+    side->setFixedWidth(scaled(370));
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(10);
@@ -111,6 +150,9 @@ QWidget* TeamPage::makeSide() {
     pieces::addField(*second, tr("Shirt colour"), *m_colour, u"colour"_s);
     pieces::addField(*second, tr("Coach"), *m_coach, u"coach"_s);
     column->addLayout(second);
+    m_book = new QHBoxLayout;
+    m_book->setSpacing(8);
+    column->addLayout(m_book);
     column->addWidget(m_roster->tools(), 1);
     return side;
 }

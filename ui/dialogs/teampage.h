@@ -5,10 +5,13 @@
 #pragma once
 
 #include "ui/dialogs/matchdraft.h"
+#include "ui/dialogs/teambook.h"
 
 #include <QWidget>
 
+class QBoxLayout;
 class QLineEdit;
+class QPushButton;
 
 namespace setfolio {
 
@@ -34,8 +37,14 @@ public:
     void goToProblem(const std::vector<DraftProblem>& problems);
     [[nodiscard]] QString summary() const;
 
+    /// A button with these teams, each of which fills the page, and one that asks to keep the team in the team book.
+    void offerTeams(const std::vector<BookTeam>& teams);
+    void setTeam(const BookTeam& team);
+    [[nodiscard]] BookTeam team() const;
+
 Q_SIGNALS:
     void changed();
+    void keepAsked();
 
 private:
     [[nodiscard]] QWidget* makeSide();
@@ -51,6 +60,8 @@ private:
     QLineEdit* m_coach;
     pieces::Plate* m_plate;
     RosterEditor* m_roster;
+    QBoxLayout* m_book = nullptr; ///< the place of the team book's buttons
+    QPushButton* m_offer = nullptr;
 };
 
 } // namespace setfolio

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/tosscourt.h"
 
+#include "ui/look/appearance.h"
 #include "ui/look/colours.h"
 #include "ui/look/plate.h"
 
@@ -32,7 +33,7 @@ void TossCourt::setServesFirst(std::optional<Team> serves) {
 }
 
 QSize TossCourt::sizeHint() const {
-    return {620, 190};
+    return {620, scaled(190)};
 }
 
 void TossCourt::paintEvent(QPaintEvent*) {
@@ -54,7 +55,7 @@ std::optional<Team> TossCourt::teamOn(Side side) const {
 }
 
 QRectF TossCourt::court() const {
-    const double tall = height() - 24;
+    const double tall = height() - scaled(24);
     const double wide = std::min(2 * tall + 40, width() - 2 * outside);
     return {(width() - wide) / 2, 4, wide, tall};
 }
@@ -72,8 +73,8 @@ void TossCourt::paintLines(QPainter& painter) const {
     painter.setPen(QPen(colours.courtLine, 4, Qt::SolidLine, Qt::FlatCap));
     painter.drawLine(QPointF(all.center().x(), 0), QPointF(all.center().x(), all.bottom() + 4));
     painter.setPen(colours.secondary);
-    paintCentred(painter, QRectF(all.left(), all.bottom() + 4, all.width(), 16), windowFont(12, QFont::DemiBold),
-                 tr("your table is on this side"));
+    paintCentred(painter, QRectF(all.left(), all.bottom() + 4, all.width(), scaled(16)),
+                 windowFont(12, QFont::DemiBold), tr("your table is on this side"));
 }
 
 void TossCourt::paintHalf(QPainter& painter, Side side) const {
@@ -88,7 +89,8 @@ void TossCourt::paintHalf(QPainter& painter, Side side) const {
         return;
     }
     const QPointF middle = half.center();
-    paintPlate(painter, QRectF(middle.x() - 56, middle.y() - 26, 112, 52), *team, m_teams[*team].code, 24);
+    paintPlate(painter, QRectF(middle.x() - scaled(56), middle.y() - scaled(26), scaled(112), scaled(52)), *team,
+               m_teams[*team].code, scaled(24));
     if (m_serves != team)
         return;
     // the server stands behind the end line, at the right of her own half

@@ -6,6 +6,7 @@
 #include "ui/dialogs/pieces.h"
 #include "ui/dialogs/tosscourt.h"
 #include "ui/dialogs/verdictview.h"
+#include "ui/look/appearance.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
@@ -62,7 +63,7 @@ QButtonGroup* TossDialog::addChoice(const QString& question, const QString& name
     auto* row = new QHBoxLayout;
     row->setSpacing(10);
     auto* label = pieces::heading(question, 15);
-    label->setMinimumWidth(210);
+    label->setMinimumWidth(scaled(210));
     row->addWidget(label);
     const QStringList keys = caps.split(u' ');
     for (const Team team : bothTeams) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/twolinebutton.h"
 
+#include "ui/look/appearance.h"
 #include "ui/look/colours.h"
 #include "ui/look/plate.h"
 
@@ -44,7 +45,7 @@ void TwoLineButton::setBadge(const QString& badge) {
 }
 
 QSize TwoLineButton::sizeHint() const {
-    return {200, 60};
+    return {scaled(200), scaled(60)};
 }
 
 void TwoLineButton::paintEvent(QPaintEvent*) {

@@ -4,6 +4,7 @@
 
 #include "ui/dialogs/pieces.h"
 #include "ui/dialogs/rosterrows.h"
+#include "ui/look/appearance.h"
 #include "ui/look/plate.h"
 #include "ui/wording/findingwords.h"
 
@@ -41,7 +42,7 @@ VerdictView::VerdictView(QWidget* parent)
     column->setSpacing(6);
     auto* scroll = new QScrollArea;
     scroll->setProperty("bare", true);
-    scroll->setMinimumHeight(54);
+    scroll->setMinimumHeight(scaled(54));
     scroll->setWidgetResizable(true);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setFrameShape(QFrame::NoFrame);

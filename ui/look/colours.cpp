@@ -49,12 +49,37 @@ const Colours& coloursOf(Theme theme) {
         .focus = QColor(0x9C, 0xC2, 0xFF),
         .problem = QColor(0xFF, 0x9C, 0x9C),
     };
-    return theme == Theme::Dark ? dark : light;
+    static const Colours contrast{
+        .ground = QColor(0x00, 0x00, 0x00),
+        .bar = QColor(0x00, 0x00, 0x00),
+        .panel = QColor(0x00, 0x00, 0x00),
+        .button = QColor(0x00, 0x00, 0x00),
+        .text = QColor(0xFF, 0xFF, 0xFF),
+        .secondary = QColor(0xE4, 0xE7, 0xEA),
+        .edge = QColor(0xFF, 0xFF, 0xFF),
+        .rule = QColor(0xA6, 0xAE, 0xB6),
+        .court = QColor(0x1C, 0x20, 0x1E),
+        .courtLine = QColor(0xFF, 0xFF, 0xFF),
+        .focus = QColor(0x6C, 0xD4, 0xFF),
+        .problem = QColor(0xFF, 0xB0, 0xB0),
+    };
+    switch (theme) {
+    case Theme::Light:
+        return light;
+    case Theme::Dark:
+        return dark;
+    case Theme::HighContrast:
+        return contrast;
+    }
+    Q_UNREACHABLE();
 }
 
 Theme themeOf(const QPalette& palette) {
-    return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness() ? Theme::Dark
-                                                                                                         : Theme::Light;
+    const int ground = palette.color(QPalette::Window).lightness();
+    const int text = palette.color(QPalette::WindowText).lightness();
+    if (ground == 0 && text == 255)
+        return Theme::HighContrast;
+    return ground < text ? Theme::Dark : Theme::Light;
 }
 
 QPalette paletteOf(Theme theme) {

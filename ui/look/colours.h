@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 
-/// The colours of the window, light and dark. Colour never carries a meaning alone; teams are told apart by solid and
-/// outlined plates.
+/// The colours of the window: light, dark, and white on black for eyes that need contrast. Colour never carries a
+/// meaning alone; teams are told apart by solid and outlined plates.
 #pragma once
 
 #include <QColor>
@@ -10,7 +10,7 @@
 
 namespace setfolio {
 
-enum class Theme : std::uint8_t { Light, Dark };
+enum class Theme : std::uint8_t { Light, Dark, HighContrast };
 
 struct Colours {
     QColor ground; ///< behind everything
@@ -27,15 +27,16 @@ struct Colours {
     QColor problem; ///< an edge or a word about something that needs mending
 };
 
-/// Amber means "serves", or "the one thing to press now"; the text on it is dark in both themes.
+/// Amber means "serves", or "the one thing to press now"; the text on it is dark in every theme.
 [[nodiscard]] QColor amber();
 [[nodiscard]] QColor onAmber();
-/// The plates look the same in both themes: the home team's is solid, the visitors' outlined.
+/// The plates look the same in every theme: the home team's is solid, the visitors' outlined.
 [[nodiscard]] QColor plateDark();
 [[nodiscard]] QColor plateLight();
 
 [[nodiscard]] const Colours& coloursOf(Theme theme);
-/// The theme that a palette asks for: dark if its window is darker than its text.
+/// The theme that a palette asks for: high contrast if its text is white on black, dark if its window is darker than
+/// its text.
 [[nodiscard]] Theme themeOf(const QPalette& palette);
 /// The palette that gives Qt's own widgets these colours.
 [[nodiscard]] QPalette paletteOf(Theme theme);

@@ -2,10 +2,14 @@
 // SPDX-License-Identifier: MIT
 #include "ui/look/controls.h"
 
+#include "ui/look/appearance.h"
+#include "ui/look/placeholders.h"
 #include "ui/look/plate.h"
 
 #include <QLabel>
 #include <QPushButton>
+#include <QRegularExpression>
+#include <QScreen>
 #include <QStyle>
 
 using namespace Qt::Literals::StringLiterals;
@@ -56,6 +60,13 @@ QString viewStyle() {
            u"QTableView, QListView, QScrollArea { background: @button; border: 1px solid @edge; border-radius: 7px;"
            u" gridline-color: @rule; selection-background-color: @amber; selection-color: @onAmber; }"
            u"QTableView:focus, QListView:focus { border: 2px solid @focus; }"
+           u"QTextBrowser { background: @button; color: @text; border: 1px solid @edge; border-radius: 7px; padding: "
+           u"8px;"
+           u" selection-background-color: @amber; selection-color: @onAmber; }"
+           u"QTextBrowser:focus { border: 2px solid @focus; padding: 7px; }"
+           u"QMenu { background: @panel; color: @text; border: 1px solid @edge; }"
+           u"QMenu::item { padding: 12px 24px; }"
+           u"QMenu::item:selected { background: @amber; color: @onAmber; }"
            u"QScrollArea > QWidget > QWidget { background: transparent; }"
            u"QHeaderView, QTableCornerButton::section { background: @panel; border: none; }"
            u"QHeaderView::section { background: @panel; color: @secondary; border: none;"
@@ -72,6 +83,21 @@ QString viewStyle() {
            u"QToolTip { background: @panel; color: @text; border: 1px solid @edge; }"_s;
 }
 
+/// Heights and widths of things with words in them grow with the words; lines and corners do not.
+QString withLargerMeasures(const QString& style) {
+    static const QRegularExpression measure(u"((?:min-height|min-width|height|width): )(\\d\\d)px"_s);
+    QString larger;
+    qsizetype done = 0;
+    for (auto found = measure.globalMatch(style); found.hasNext();) {
+        const QRegularExpressionMatch match = found.next();
+        larger += QStringView(style).mid(done, match.capturedStart() - done);
+        larger += match.captured(1) + QString::number(scaled(match.captured(2).toInt())) + u"px"_s;
+        done = match.capturedEnd();
+    }
+    larger += QStringView(style).mid(done);
+    return larger;
+}
+
 } // namespace
 
 void dress(QWidget& window) {
@@ -79,6 +105,7 @@ void dress(QWidget& window) {
     window.setFont(windowFont(15));
     window.setPalette(paletteOf(theme));
     window.setStyleSheet(controlStyle(theme));
+    inkPlaceholders(window);
 }
 
 QString controlStyle(Theme theme) {
@@ -103,7 +130,13 @@ QString controlStyle(Theme theme) {
     for (const auto& [name, colour] : names) {
         style.replace(name, colour.name());
     }
-    return style;
+    return withLargerMeasures(style);
+}
+
+void giveRoom(QWidget& window, QSize wanted) {
+    const QSize frame(8, 40); // that the desktop puts round it
+    const QSize most = wanted.expandedTo(window.screen()->availableSize() - frame);
+    window.resize(QSize(scaled(wanted.width()), scaled(wanted.height())).boundedTo(most));
 }
 
 QString plainTip(const QString& text) {

@@ -6,6 +6,7 @@
 
 #include "ui/look/colours.h"
 
+#include <QSize>
 #include <QString>
 
 class QLabel;
@@ -21,6 +22,9 @@ inline constexpr int targetHeight = 44;
 void dress(QWidget& window);
 /// The style sheet that dress() sets.
 [[nodiscard]] QString controlStyle(Theme theme);
+
+/// Resizes a window to what it wants with words of the usual size; more with larger ones, as far as the screen allows.
+void giveRoom(QWidget& window, QSize wanted);
 
 /// A tooltip that shows the text as it stands, on its own lines, whatever looks like markup in it.
 [[nodiscard]] QString plainTip(const QString& text);

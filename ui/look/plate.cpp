@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/look/plate.h"
 
+#include "ui/look/appearance.h"
 #include "ui/look/colours.h"
 
 #include <QFontMetricsF>
@@ -18,12 +19,16 @@ constexpr int smallestPixels = 11;
 
 } // namespace
 
-QFont windowFont(int pixels, QFont::Weight weight) {
+QFont typeface(int pixels, QFont::Weight weight) {
     QFont font(QStringLiteral("Inter"));
     font.setPixelSize(pixels);
     font.setWeight(weight);
     font.setHintingPreference(QFont::PreferNoHinting);
     return font;
+}
+
+QFont windowFont(int pixels, QFont::Weight weight) {
+    return typeface(scaled(pixels), weight);
 }
 
 void paintPlate(QPainter& painter, const QRectF& place, Team team, const QString& text, int pixels) {
@@ -36,7 +41,7 @@ void paintPlate(QPainter& painter, const QRectF& place, Team team, const QString
     const double inset = solid ? 0.5 : line / 2;
     painter.drawRoundedRect(place.adjusted(inset, inset, -inset, -inset), 4, 4);
     painter.setPen(solid ? plateLight() : coloursOf(Theme::Light).text);
-    paintCentred(painter, place.adjusted(6, 0, -6, 0), windowFont(pixels, QFont::Bold), text);
+    paintCentred(painter, place.adjusted(6, 0, -6, 0), typeface(pixels, QFont::Bold), text);
     painter.restore();
 }
 

@@ -15,6 +15,8 @@ class QRectF;
 namespace setfolio {
 
 /// The window's typeface at a size in pixels, without hinting so that widths do not jump.
+[[nodiscard]] QFont typeface(int pixels, QFont::Weight weight = QFont::Normal);
+/// The same at a size that grows with the words that were asked for; `pixels` are those at 100 %.
 [[nodiscard]] QFont windowFont(int pixels, QFont::Weight weight = QFont::Normal);
 
 /// Draws a team's plate: the home team solid, the visitors outlined, the text centred and shrunk to fit.

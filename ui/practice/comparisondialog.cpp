@@ -3,6 +3,7 @@
 #include "ui/practice/comparisondialog.h"
 
 #include "ui/dialogs/pieces.h"
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 #include "ui/wording/differencewords.h"
 
@@ -48,7 +49,7 @@ ComparisonDialog::ComparisonDialog(const Compared& compared, QWidget* parent) : 
     column->addLayout(buttons);
     connect(right, &QPushButton::clicked, this, &ComparisonDialog::rightSheetAsked);
     connect(close, &QPushButton::clicked, this, &QDialog::accept);
-    resize(differences.empty() ? QSize(usual.width(), sizeHint().height()) : usual);
+    giveRoom(*this, differences.empty() ? QSize(usual.width(), sizeHint().height()) : usual);
 }
 
 QTableWidget* ComparisonDialog::makeTable(const std::vector<Difference>& differences, const MatchState& state) {
@@ -58,7 +59,7 @@ QTableWidget* ComparisonDialog::makeTable(const std::vector<Difference>& differe
     table->setHorizontalHeaderLabels({tr("Where"), tr("The right sheet"), tr("Your sheet")});
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     table->verticalHeader()->hide();
-    table->verticalHeader()->setDefaultSectionSize(rowHeight);
+    table->verticalHeader()->setDefaultSectionSize(scaled(rowHeight));
     table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
     table->setTabKeyNavigation(false);

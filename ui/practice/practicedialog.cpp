@@ -4,6 +4,7 @@
 
 #include "ui/dialogs/pieces.h"
 #include "ui/dialogs/twolinebutton.h"
+#include "ui/look/appearance.h"
 #include "ui/wording/storywords.h"
 
 #include <QButtonGroup>
@@ -54,7 +55,7 @@ void PracticeDialog::addStories() {
         auto* button = new TwoLineButton(storyTitle(id), storyAbout(id));
         button->setObjectName(u"story%1"_s.arg(index + 1));
         button->setCheckable(true);
-        button->setMinimumWidth(640);
+        button->setMinimumWidth(scaled(640));
         button->setAutoDefault(false);
         m_stories->addButton(button, static_cast<int>(index));
         column->addWidget(button);

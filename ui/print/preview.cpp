@@ -3,6 +3,7 @@
 #include "ui/print/preview.h"
 
 #include "ui/dialogs/pieces.h"
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 #include "ui/print/pageview.h"
 #include "ui/print/paperwork.h"
@@ -23,6 +24,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QShortcut>
+#include <QTimer>
 #include <QVBoxLayout>
 
 using namespace Qt::Literals::StringLiterals;
@@ -71,13 +73,14 @@ Preview::Preview(const PrintedMatch& match, const SheetFonts& fonts, const Previ
     setWindowTitle(tr("Print"));
     setWindowFlag(Qt::WindowMaximizeButtonHint);
     dress(*this);
-    auto* row = new QHBoxLayout(this);
+    auto* row = new QHBoxLayout;
     row->setContentsMargins(16, 16, 16, 16);
     row->setSpacing(16);
     row->addWidget(makeSide());
     row->addLayout(makeShown(), 1);
+    pieces::fillWith(*this, row);
     addKeys();
-    resize(1300, 690);
+    giveRoom(*this, QSize(1300, 690));
     compose();
     m_view->setFocus();
 }
@@ -107,7 +110,7 @@ bool Preview::printOn(QPrinter& printer) {
 
 QWidget* Preview::makeSide() {
     auto* side = new QScrollArea; // with large text there is more than fits
-    side->setFixedWidth(sideWidth);
+    side->setFixedWidth(scaled(sideWidth));
     side->setFrameShape(QFrame::NoFrame);
     side->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     side->setWidgetResizable(true);
@@ -149,8 +152,12 @@ QBoxLayout* Preview::makeWaysOut() {
     makePrimary(*print);
     auto* save = pieces::button(tr("Save as PDF…"), u"savePdf"_s);
     auto* close = pieces::button(tr("Close"), u"close"_s);
+    auto* numbersOnly = toggle(tr("Numbers only"), u"numbersOnly"_s);
+    numbersOnly->setToolTip(tr("Leaves out all names of persons"));
     auto* row = new QHBoxLayout;
+    row->addWidget(numbersOnly);
     row->addStretch();
+    connect(numbersOnly, &QPushButton::toggled, m_sheets, &SheetChooser::leaveNamesOut);
     for (QPushButton* button : {close, save, print})
         row->addWidget(button);
     connect(print, &QPushButton::clicked, this, &Preview::askForPrinter);
@@ -301,7 +308,7 @@ bool Preview::mayBeCut(const QPrinter& printer) {
 }
 
 bool Preview::save(const QString& path, const std::vector<Page>& pages) {
-    PdfInfo info = pdfInfoOf(m_record, m_options.utcNow());
+    PdfInfo info = pdfInfoOf({m_record, m_entries}, m_sheets->choice().names, m_options.utcNow());
     info.form = m_choices.form;
     const auto saved = savePdf(path, pages, info, m_options.calls);
     if (saved) {
@@ -319,6 +326,10 @@ void Preview::say(const QString& sentence, bool problem) {
     showSentence(*m_said, sentence);
     m_said->setVisible(!sentence.isEmpty());
     setProblem(*m_said, problem);
+    // within what scrolls, it is measured before it has its width
+    m_said->setMinimumHeight(0);
+    if (textScale() > 1)
+        QTimer::singleShot(0, m_said, [this] { m_said->setMinimumHeight(m_said->heightForWidth(m_said->width())); });
 }
 
 } // namespace setfolio

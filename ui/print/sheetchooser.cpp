@@ -94,6 +94,11 @@ SheetChooser::SheetChooser(const MatchRecord& record, const SheetChoice& first, 
     connect(m_sets, &QButtonGroup::idClicked, this, &SheetChooser::choose);
 }
 
+void SheetChooser::leaveNamesOut(bool leftOut) {
+    m_choice.names = leftOut ? Names::LeftOut : Names::Given;
+    Q_EMIT changed();
+}
+
 void SheetChooser::addKinds(QBoxLayout& column) {
     column.addWidget(pieces::explanation(tr("Sheets")));
     auto* kinds = grid();

@@ -24,6 +24,8 @@ public:
     /// Never without a kind and a set: there would be nothing to print.
     [[nodiscard]] const SheetChoice& choice() const { return m_choice; }
 
+    void leaveNamesOut(bool leftOut);
+
 Q_SIGNALS:
     void changed();
 

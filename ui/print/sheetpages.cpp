@@ -3,6 +3,7 @@
 #include "ui/print/sheetpages.h"
 
 #include "ui/dialogs/matchdraft.h"
+#include "ui/wording/signoffwords.h"
 
 #include <algorithm>
 #include <array>
@@ -42,11 +43,13 @@ QString pdfName(const MatchRecord& record, const SheetChoice& choice) {
     return stem + u".pdf"_s;
 }
 
-PdfInfo pdfInfoOf(const MatchRecord& record, const QDateTime& created) {
-    const MatchOpened& opened = record.heading.opened;
+PdfInfo pdfInfoOf(const PrintedMatch& match, Names names, const QDateTime& created) {
+    const MatchOpened& opened = match.record.heading.opened;
+    const bool leftOut = names == Names::LeftOut || opened.namesLeftOut;
     return {.title = u"%1 – %2"_s.arg(opened.teams.home.name, opened.teams.visitors.name),
             .author = opened.competition,
-            .created = created};
+            .created = created,
+            .subject = namesSentence(leftOut, !leftOut && holdNames(match.entries))};
 }
 
 } // namespace setfolio

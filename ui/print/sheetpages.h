@@ -26,6 +26,7 @@ namespace setfolio {
 /// "2026-10-10-SAL-QRL-set-2.pdf" or "2026-10-10-SAL-QRL-libero-set-2.pdf".
 [[nodiscard]] QString pdfName(const MatchRecord& record, const SheetChoice& choice);
 
-[[nodiscard]] PdfInfo pdfInfoOf(const MatchRecord& record, const QDateTime& created);
+/// What the PDF says of itself, and whether there are names of persons in it.
+[[nodiscard]] PdfInfo pdfInfoOf(const PrintedMatch& match, Names names, const QDateTime& created);
 
 } // namespace setfolio

@@ -3,6 +3,7 @@
 #include "ui/print/viewbar.h"
 
 #include "ui/dialogs/pieces.h"
+#include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 #include "ui/print/pageview.h"
 
@@ -21,7 +22,7 @@ constexpr int labelWidth = 76;
 QPushButton* small(const QString& text, const QString& name, const QString& called) {
     auto* button = pieces::button(text, name);
     button->setProperty("chip", true);
-    button->setFixedWidth(targetHeight);
+    button->setFixedWidth(scaled(targetHeight));
     button->setAccessibleName(called);
     button->setToolTip(called);
     return button;
@@ -31,7 +32,7 @@ QLabel* figure(const QString& name) {
     auto* label = new QLabel;
     label->setObjectName(name);
     label->setAlignment(Qt::AlignCenter);
-    label->setMinimumWidth(labelWidth);
+    label->setMinimumWidth(scaled(labelWidth));
     return label;
 }
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/sheet/fonts.h"
 
+#include "ui/wording/shown.h"
+
 #include <QFont>
 #include <QFontDatabase>
 #include <QHash>
@@ -136,7 +138,7 @@ QString withBoxes(const QString& words, const QFont& font) {
 
 ShapedText shaped(const QString& given, FontWeight weight, double tracking) {
     const QFont font = fontOf(weight, tracking);
-    const QString words = withBoxes(given, font);
+    const QString words = withBoxes(asShown(given), font);
     ShapedText text{words, weight, tracking, 0, {}, {}};
     QTextLayout layout(words, font);
     QTextOption option(Qt::AlignLeft | Qt::AlignAbsolute);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/sheet/masthead.h"
 
+#include "ui/wording/signoffwords.h"
+
 namespace setfolio::sheet {
 
 namespace {
@@ -28,7 +30,8 @@ void drawHeadPlate(Draft& draft, const Tag& tag, const QString& word, const QStr
 
 void drawTitles(Draft& draft, const Tag& tag, const MatchOpened& opened, PageNumber page, double right,
                 const QString& stands) {
-    QStringList parts{stands, matchWords(opened), page.of > 1 ? pageWords(page.number, page.of) : QString()};
+    QStringList parts{stands, opened.namesLeftOut ? namesLeftOutWords() : QString(), matchWords(opened),
+                      page.of > 1 ? pageWords(page.number, page.of) : QString()};
     parts.removeAll(QString());
     const QString match = parts.join(QStringLiteral(" · "));
     const double used = draft.named(tag.as(ItemRole::Value), {right, 4.7}, match, valueStyle.fromRight(), 80);

@@ -41,7 +41,7 @@ public:
               {0, lowerTop, third, lowerBottom - lowerTop});
         fixed(draft, remarksTable(m_record, ladderRight - pitch), remarksTable(m_record, halfWidth),
               {pitch, lowerTop, ladderRight - pitch, lowerBottom - lowerTop});
-        drawSignaturePlaces(draft, m_record.heading);
+        drawSignaturePlaces(draft, m_record);
         m_bodies.flow(std::move(m_rest));
         return m_bodies.pages(opened(), m_options, masthead());
     }

@@ -159,13 +159,20 @@ Table remarksTable(const MatchRecord& record, double width) {
     table.columns = {{words(SheetLabel::SetHead), 7},
                      {words(SheetLabel::RemarkNumber), 7},
                      {words(SheetLabel::RemarkText), width - 14, true}};
-    for (const SetRecord& set : record.sets)
-        for (const Note& note : set.notes) {
-            TableRow row{{setNumber(set), QString::number(note.number), sentence(note, record.heading.opened.teams)}};
-            row.entry = note.entry;
-            row.struck = note.struck;
-            table.rows.push_back(row);
-        }
+    const auto add = [&](bool reopenings) {
+        for (const SetRecord& set : record.sets)
+            for (const Note& note : set.notes) {
+                if (std::holds_alternative<ReopenedNote>(note.content) != reopenings)
+                    continue;
+                TableRow row{
+                    {setNumber(set), QString::number(note.number), sentence(note, record.heading.opened.teams)}};
+                row.entry = note.entry;
+                row.struck = note.struck;
+                table.rows.push_back(row);
+            }
+    };
+    add(true); // what was reopened after it was signed comes first: nobody should have to search for it
+    add(false);
     table.leastRows = 5;
     return table;
 }

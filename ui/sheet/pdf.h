@@ -25,6 +25,7 @@ struct PdfInfo {
     QString author; ///< whose match it is: the competition
     QDateTime created;
     PdfForm form = PdfForm::Archive;
+    QString subject = {}; ///< a sentence about what is in it
 };
 
 /// Why there is no PDF.

@@ -61,6 +61,7 @@ QByteArray xmpOf(const PdfInfo& info) {
            "  <rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n"
            "    <rdf:Description xmlns:dc=\"http://purl.org/dc/elements/1.1/\" rdf:about=\"\">\n" +
            element("dc:title", "rdf:Alt", plainWords(info.title)) +
+           element("dc:description", "rdf:Alt", plainWords(info.subject)) +
            element("dc:creator", "rdf:Seq", plainWords(info.author)) +
            element("dc:language", "rdf:Bag", sheetLanguage()) +
            "    </rdf:Description>\n"
@@ -84,11 +85,13 @@ bool describe(PdfObjects& pdf, const PdfInfo& info) {
     const qsizetype end = begin < 0 ? -1 : words->bytes.indexOf(")\n", begin);
     if (end < 0 || !root || !root->bytes.contains(catalogue))
         return false;
-    // Qt writes the time of the clock, and knows of no author
+    // Qt writes the time of the clock, and knows of no author and no subject
     const QByteArray date = info.created.toUTC().toString(u"yyyyMMddHHmmss"_s).toLatin1() + 'Z';
     QByteArray ours = created + date + ")\n/ModDate (D:" + date + ")\n";
     if (const QString author = plainWords(info.author); !author.isEmpty())
         ours += "/Author " + hexString(author) + '\n';
+    if (const QString subject = plainWords(info.subject); !subject.isEmpty())
+        ours += "/Subject " + hexString(subject) + '\n';
     words->bytes.replace(begin, end + 2 - begin, ours);
     root->bytes.replace(catalogue, catalogue + "/Lang (" + sheetLanguage().toLatin1() +
                                        ")\n/ViewerPreferences << /DisplayDocTitle true >>\n");

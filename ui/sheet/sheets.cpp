@@ -4,6 +4,7 @@
 
 #include "core/record/localtime.h"
 #include "core/record/tracking.h"
+#include "core/record/writeup.h"
 #include "core/report/report.h"
 #include "ui/sheet/coachpages.h"
 #include "ui/sheet/entrypages.h"
@@ -50,7 +51,7 @@ private:
     void addBlankSet();
     [[nodiscard]] bool isChosen(int set) const { return m_choice.sets.empty() || m_choice.sets.contains(set); }
 
-    const PrintedMatch& m_match;
+    PrintedMatch m_match;
     const SheetChoice& m_choice;
     SheetOptions m_options;
     std::vector<PerTeam<TrackedTeam>> m_tracked;
@@ -149,7 +150,11 @@ std::set<SheetKind> usualSheets(const MatchRecord& record) {
 }
 
 std::vector<Page> composeSheets(const PrintedMatch& match, const SheetChoice& choice, const SheetOptions& options) {
-    return Printer(match, choice, options).compose();
+    if (choice.names == Names::Given)
+        return Printer(match, choice, options).compose();
+    const std::vector<Recorded> nameless = withoutNames(match.entries);
+    const MatchRecord record = writeUp(nameless);
+    return Printer({record, nameless}, choice, options).compose();
 }
 
 } // namespace setfolio

@@ -4,6 +4,7 @@
 /// All sheets of a match, one kind after another.
 #pragma once
 
+#include "core/record/nameless.h"
 #include "ui/sheet/compose.h"
 
 #include <set>
@@ -45,6 +46,7 @@ struct PrintedMatch {
 struct SheetChoice {
     std::set<SheetKind> kinds;
     std::set<int> sets; ///< of sheets that belong to a set; all that are begun when empty
+    Names names = Names::Given;
 };
 
 /// The pages of the kinds chosen, kind by kind. Of a match in which no set has begun, the sheets of a set are those of

@@ -10,8 +10,7 @@ namespace setfolio::sheet {
 
 /// The place of one signer: role and printed name over a line to sign on. Lengths on the live area.
 struct SignaturePlace {
-    Signer signer = Signer::Scorer;
-    std::optional<Team> team;                                                   ///< of captains and coaches
+    Signatory who;
     QRectF area;                                                                ///< all of it
     [[nodiscard]] QRectF stroke() const { return area.adjusted(0, 5.6, 0, 0); } ///< for the signature itself
 };
@@ -21,7 +20,8 @@ struct SignaturePlace {
 /// For the seal's groups, and beside them a square for a code.
 [[nodiscard]] QRectF sealPlace();
 
-/// Title, roles, printed names as far as they are known, lines to sign on, the seal's box.
-void drawSignaturePlaces(Draft& draft, const MatchHeading& heading);
+/// Title, roles, printed names as far as they are known, the signatures of the match or lines to sign on, the seal or
+/// its empty box.
+void drawSignaturePlaces(Draft& draft, const MatchRecord& record);
 
 } // namespace setfolio::sheet

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: MIT
 #include "core/match/signoff.h"
 #include "ui/sheet/scene.h"
+#include "ui/sheet/signaturemark.h"
 #include "ui/wording/signoffwords.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace setfolio::sheet {
 
@@ -15,7 +15,6 @@ constexpr Tag foot{Zone::Foot, ItemRole::Label, {}, {}};
 constexpr double left = 108, right = 162;
 constexpr double top = footTop + 4.6, bottom = footTop + 32.2;
 constexpr double gap = 2; ///< between two columns
-constexpr double penWidth = 0.22;
 constexpr TextStyle nameStyle{smallestPoints, FontWeight::Medium, soot, TextAlign::Left, 0};
 
 /// Where one signs: the words at the left of a place of a column's own, at its top in one of two columns.
@@ -40,76 +39,6 @@ Place placeOf(std::size_t index, std::size_t count) {
     return {{x, y, width, wordsHeight}, {x, y + wordsHeight, width, height - wordsHeight - 0.5}};
 }
 
-QRectF extentOf(const std::vector<PenStroke>& strokes) {
-    QPolygonF points;
-    for (const PenStroke& stroke : strokes)
-        for (const PenPoint& point : stroke)
-            points << QPointF(point.x, point.y);
-    return points.boundingRect();
-}
-
-/// The strokes as large as the place allows, in their own proportion, in its middle.
-std::vector<QPolygonF> drawnIn(const QRectF& place, const std::vector<PenStroke>& strokes) {
-    const QRectF extent = extentOf(strokes);
-    const double scale = std::min(
-        {place.width() / std::max(extent.width(), 1.0), place.height() / std::max(extent.height(), 1.0), 0.02});
-    std::vector<QPolygonF> lines;
-    for (const PenStroke& stroke : strokes) {
-        QPolygonF line;
-        for (const PenPoint& point : stroke)
-            line << place.center() + (QPointF(point.x, point.y) - extent.center()) * scale;
-        lines.push_back(std::move(line));
-    }
-    return lines;
-}
-
-/// A signature, or the word for its absence; struck where its sign-off is void.
-void drawSignature(Draft& draft, const QRectF& place, const SignatureRecord& signature, bool isVoid) {
-    const Tag tag = foot.of(signature.entry);
-    const auto* given = std::get_if<Signed>(&signature.how);
-    const QRectF inner = place.adjusted(0.4, 0.5, -0.4, -0.8);
-    const QPointF middle = inner.center() + QPointF(0, halfCap(labelStyle.points));
-    const Tag word = tag.as(ItemRole::SignatureWord);
-    if (!given)
-        draft.fitted(word, middle, words(SignOffLabel::NotSigned), labelStyle.centred(), inner.width());
-    else if (given->strokes.empty())
-        draft.fitted(word, middle, words(SignOffLabel::NamesLeftOut), labelStyle.centred(), inner.width());
-    else
-        draft.strokes(tag.as(ItemRole::SignatureStroke), drawnIn(inner, given->strokes), {soot, penWidth, {}, true});
-    if (isVoid)
-        draft.line(tag.as(ItemRole::SignatureStrike), {inner.left(), inner.center().y() + 0.6},
-                   {inner.right(), inner.center().y() - 0.6}, {soot, 0.3, {}, false});
-}
-
-/// What one signatory has signed, the oldest first: void signatures stay beside the newest.
-struct Signature {
-    const SignatureRecord* record;
-    bool isVoid;
-};
-std::vector<Signature> signaturesOf(const std::vector<SignOffRecord>& signOffs, const Signatory& who) {
-    std::vector<Signature> all;
-    for (const SignOffRecord& signOff : signOffs)
-        for (const SignatureRecord& signature : signOff.signatures)
-            if (signature.who == who)
-                all.push_back({&signature, signOff.reopened.has_value()});
-    constexpr std::size_t most = 3; // what was signed before those is told in the list of entries
-    if (all.size() > most)
-        all.erase(all.begin(), all.end() - most);
-    return all;
-}
-
-QString nameIn(const std::vector<Signature>& signatures) {
-    if (signatures.empty())
-        return {};
-    const auto* given = std::get_if<Signed>(&signatures.back().record->how);
-    return given ? given->name.simplified() : QString();
-}
-
-bool isProtest(const std::vector<Signature>& signatures) {
-    const auto* given = signatures.empty() ? nullptr : std::get_if<Signed>(&signatures.back().record->how);
-    return given && given->protest;
-}
-
 void drawWords(Draft& draft, const QRectF& place, const QString& role, const QString& name, bool protest) {
     const bool tall = place.height() > 5;
     const double first = tall ? place.top() + 3.2 : place.bottom() - 0.5;
@@ -126,17 +55,12 @@ void drawWords(Draft& draft, const QRectF& place, const QString& role, const QSt
 }
 
 void drawPlace(Draft& draft, const Scene& scene, const Place& place, const Signatory& who) {
-    const std::vector<Signature> signatures = signaturesOf(scene.set.signOffs, who);
+    const std::vector<GivenSignature> signatures = signaturesOf(scene.set.signOffs, who);
     const QString role = signatoryWords(who, scene.heading.opened.teams);
     const bool protest = isProtest(signatures);
     const bool isShort = place.words.height() < 5;
     drawWords(draft, place.words, protest && isShort ? protestWords(role) : role, nameIn(signatures), protest);
-    const double width = place.signature.width() / std::max(1.0, static_cast<double>(signatures.size()));
-    for (std::size_t i = 0; i < signatures.size(); ++i) {
-        const double x = place.signature.left() + width * static_cast<double>(i);
-        drawSignature(draft, {x, place.signature.top(), width, place.signature.height()}, *signatures[i].record,
-                      signatures[i].isVoid);
-    }
+    drawSignatureMarks(draft, foot, place.signature, signatures);
     draft.ruleAcross(foot.as(ItemRole::SignatureLine), place.signature.left(), place.signature.right(),
                      place.signature.bottom(), 0.2, soot);
 }

@@ -26,9 +26,10 @@ struct Table {
     Q_DECLARE_TR_FUNCTIONS(Table)
 };
 
-constexpr std::array<BenchRole, 4> roles{BenchRole::Coach, BenchRole::AssistantCoach, BenchRole::Therapist,
-                                         BenchRole::Other};
-constexpr std::array<Qt::Key, 4> roleKeys{Qt::Key_C, Qt::Key_A, Qt::Key_T, Qt::Key_B};
+constexpr std::array<BenchRole, 6> roles{
+    BenchRole::Coach,     BenchRole::AssistantCoach, BenchRole::SecondAssistantCoach,
+    BenchRole::Therapist, BenchRole::Doctor,         BenchRole::Other};
+constexpr std::array<Qt::Key, 6> roleKeys{Qt::Key_C, Qt::Key_A, Qt::Key_S, Qt::Key_T, Qt::Key_O, Qt::Key_B};
 
 Qt::Key keyOf(SanctionLevel level) {
     switch (level) {

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/commands.h"
 
+#include "ui/table/keys.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -63,23 +65,26 @@ std::vector<CommandInfo> makeTable() {
         {C::RightWins,         M::Rally, u"rightWins"_s,      one(Qt::Key_Right),             right, true,  inSet},
         {C::ServeContacted,    M::Rally, u"serveContacted"_s, one(Qt::Key_Space),             none,  true,  inSet},
         {C::Replay,            M::Rally, u"replay"_s,         one(Qt::Key_Y),                 none,  true,  inSet},
+        {C::ReplayBecause,     M::Rally, u"replayBecause"_s,  one(Qt::ALT | Qt::Key_Y),       none,  true,  inSet},
         {C::ReServe,           M::Rally, u"reServe"_s,        one(Qt::SHIFT | Qt::Key_Y),     none,  true,  inSet},
         {C::NoServe,           M::Rally, u"noServe"_s,        one(Qt::Key_N),                 none,  true,  inSet},
         {C::LeftSubstitution,  M::Set,   u"subLeft"_s,        one(Qt::Key_S),                 left,  true,  beforeSet | inSet},
         {C::LeftTimeOut,       M::Set,   u"timeOutLeft"_s,    one(Qt::Key_D),                 left,  true,  inSet},
-        {C::LeftLibero,        M::Set,   u"liberoLeft"_s,     one(Qt::Key_F),                 left,  true,  inSet},
+        {C::LeftLibero,        M::Set,   u"liberoLeft"_s,     one(Qt::Key_F),                 left,  true,  beforeSet | inSet},
         {C::RightSubstitution, M::Set,   u"subRight"_s,       one(Qt::Key_L),                 right, true,  beforeSet | inSet},
         {C::RightTimeOut,      M::Set,   u"timeOutRight"_s,   one(Qt::Key_K),                 right, true,  inSet},
-        {C::RightLibero,       M::Set,   u"liberoRight"_s,    one(Qt::Key_J),                 right, true,  inSet},
+        {C::RightLibero,       M::Set,   u"liberoRight"_s,    one(Qt::Key_J),                 right, true,  beforeSet | inSet},
         {C::WhoServes,         M::Rally, u"whoServes"_s,      one(Qt::Key_W),                 none,  true,  inSet | won},
         {C::LeftCard,          M::Set,   u"cardLeft"_s,       one(Qt::Key_G),                 left,  true,  opened},
         {C::RightCard,         M::Set,   u"cardRight"_s,      one(Qt::Key_H),                 right, true,  opened},
-        {C::LeftPenalty,       M::Rally, u"penaltyLeft"_s,    {},                             left,  true,  inSet},
-        {C::RightPenalty,      M::Rally, u"penaltyRight"_s,   {},                             right, true,  inSet},
+        {C::LeftPenalty,       M::Rally, u"penaltyLeft"_s,    {},                             left,  true,  beforeSet | inSet | won},
+        {C::RightPenalty,      M::Rally, u"penaltyRight"_s,   {},                             right, true,  beforeSet | inSet | won},
+        {C::LeftIllegalPlayer, M::Rally, u"illegalLeft"_s,    one(Qt::SHIFT | Qt::Key_S),     left,  true,  inSet | won},
+        {C::RightIllegalPlayer, M::Rally, u"illegalRight"_s,  one(Qt::SHIFT | Qt::Key_L),     right, true,  inSet | won},
         {C::LeftCaptain,       M::Set,   u"captainLeft"_s,    {},                             left,  true,  inSet},
         {C::RightCaptain,      M::Set,   u"captainRight"_s,   {},                             right, true,  inSet},
-        {C::LeftRedesignation, M::Set,   u"newLiberoLeft"_s,  {},                             left,  true,  inSet},
-        {C::RightRedesignation, M::Set,  u"newLiberoRight"_s, {},                             right, true,  inSet},
+        {C::LeftRedesignation, M::Set,   u"newLiberoLeft"_s,  {},                             left,  true,  beforeSet | inSet},
+        {C::RightRedesignation, M::Set,  u"newLiberoRight"_s, {},                             right, true,  beforeSet | inSet},
         {C::SidesChanged,      M::Set,   u"sidesChanged"_s,   {},                             none,  true,  inSet},
         {C::ComparedAgrees,    M::Sheet, u"agrees"_s,         {},                             none,  true,  opened},
         {C::ComparedDiffers,   M::Sheet, u"differs"_s,        {},                             none,  true,  opened},
@@ -89,6 +94,29 @@ std::vector<CommandInfo> makeTable() {
         {C::Correct,           M::Sheet, u"correct"_s,        one(Qt::Key_C),                 none,  true,  opened},
         {C::Undo,              M::Sheet, u"undo"_s,           undoKeys(),                     none,  true,  always},
         {C::Redo,              M::Sheet, u"redo"_s,           standard(QKeySequence::Redo),   none,  true,  always},
+        {C::NewMatch,          M::Match, u"newMatch"_s,       standard(QKeySequence::New),    none,  false, always},
+        {C::OpenMatch,         M::Match, u"openMatch"_s,      standard(QKeySequence::Open),   none,  false, always},
+        {C::Toss,              M::Set,   u"toss"_s,           {},                             none,  true,  beforeSet},
+        {C::LeftLineUp,        M::Set,   u"lineUpLeft"_s,     {},                             left,  true,  beforeSet},
+        {C::RightLineUp,       M::Set,   u"lineUpRight"_s,    {},                             right, true,  beforeSet},
+        {C::LeftRoster,        M::Set,   u"rosterLeft"_s,     {},                             left,  true,  opened},
+        {C::RightRoster,       M::Set,   u"rosterRight"_s,    {},                             right, true,  opened},
+        {C::Officials,         M::Match, u"officials"_s,      {},                             none,  true,  opened},
+        {C::SignOff,           M::Match, u"signOff"_s,        one(Qt::Key_F3),                none,  true,  opened | closed},
+        {C::Reopen,            M::Match, u"reopen"_s,         {},                             none,  true,  opened | closed},
+        {C::Print,             M::Match, u"print"_s,          standard(QKeySequence::Print),  none,  false, opened | closed},
+        {C::TeamBook,          M::Match, u"teamBook"_s,       {},                             none,  false, always},
+        {C::CloseWindow,       M::Match, u"closeWindow"_s,    standard(QKeySequence::Close),  none,  false, always},
+        {C::Help,              M::Help,  u"help"_s,           one(Qt::Key_F1),                none,  false, always},
+        {C::ChangeKeys,        M::Help,  u"changeKeys"_s,     {},                             none,  false, always},
+    };
+}
+
+std::vector<CommandInfo> viewCommands() {
+    using C = TableCommand;
+    using M = TableMenu;
+    const auto none = std::nullopt;
+    return {
         {C::GoToLive,          M::View,  u"goToLive"_s,       one(Qt::Key_Home),              none,  false, opened | closed},
         {C::PageBack,          M::View,  u"pageBack"_s,       one(Qt::Key_PageUp),            none,  false, opened | closed},
         {C::PageOn,            M::View,  u"pageOn"_s,         one(Qt::Key_PageDown),          none,  false, opened | closed},
@@ -97,15 +125,6 @@ std::vector<CommandInfo> makeTable() {
         {C::WholePage,         M::View,  u"wholePage"_s,      one(Qt::Key_F8),                none,  false, opened | closed},
         {C::Larger,            M::View,  u"larger"_s,         largerKeys(),                   none,  false, opened | closed},
         {C::Smaller,           M::View,  u"smaller"_s,        standard(QKeySequence::ZoomOut), none, false, opened | closed},
-        {C::NewMatch,          M::Match, u"newMatch"_s,       standard(QKeySequence::New),    none,  false, always},
-        {C::OpenMatch,         M::Match, u"openMatch"_s,      standard(QKeySequence::Open),   none,  false, always},
-        {C::Toss,              M::Set,   u"toss"_s,           {},                             none,  true,  beforeSet},
-        {C::LeftLineUp,        M::Set,   u"lineUpLeft"_s,     {},                             left,  true,  beforeSet},
-        {C::RightLineUp,       M::Set,   u"lineUpRight"_s,    {},                             right, true,  beforeSet},
-        {C::LeftRoster,        M::Set,   u"rosterLeft"_s,     {},                             left,  true,  opened},
-        {C::RightRoster,       M::Set,   u"rosterRight"_s,    {},                             right, true,  opened},
-        {C::Print,             M::Match, u"print"_s,          standard(QKeySequence::Print),  none,  false, opened | closed},
-        {C::CloseWindow,       M::Match, u"closeWindow"_s,    standard(QKeySequence::Close),  none,  false, always},
     };
 }
 // clang-format on
@@ -128,7 +147,12 @@ QString capName(const QString& key) {
 } // namespace
 
 std::span<const CommandInfo> allCommands() {
-    static const std::vector<CommandInfo> table = makeTable();
+    static const std::vector<CommandInfo> table = [] {
+        std::vector<CommandInfo> all = makeTable();
+        const std::vector<CommandInfo> view = viewCommands();
+        all.insert(all.end(), view.begin(), view.end());
+        return all;
+    }();
     return table;
 }
 
@@ -147,6 +171,7 @@ QString nameOf(TableCommand command) {
     case TableCommand::RightWins:         return Table::tr("Right side wins the rally");
     case TableCommand::ServeContacted:    return Table::tr("Serve contacted");
     case TableCommand::Replay:            return Table::tr("Replay");
+    case TableCommand::ReplayBecause:     return Table::tr("Replay and its cause…");
     case TableCommand::ReServe:           return Table::tr("Re-serve");
     case TableCommand::NoServe:           return Table::tr("No serve");
     case TableCommand::LeftSubstitution:  return Table::tr("Substitution, left side");
@@ -160,6 +185,8 @@ QString nameOf(TableCommand command) {
     case TableCommand::RightCard:         return Table::tr("Card or delay, right side");
     case TableCommand::LeftPenalty:       return Table::tr("Penalty point to the left side…");
     case TableCommand::RightPenalty:      return Table::tr("Penalty point to the right side…");
+    case TableCommand::LeftIllegalPlayer: return Table::tr("Illegal player found, left side…");
+    case TableCommand::RightIllegalPlayer: return Table::tr("Illegal player found, right side…");
     case TableCommand::LeftCaptain:       return Table::tr("Playing captain, left side…");
     case TableCommand::RightCaptain:      return Table::tr("Playing captain, right side…");
     case TableCommand::LeftRedesignation: return Table::tr("New libero, left side…");
@@ -188,15 +215,39 @@ QString nameOf(TableCommand command) {
     case TableCommand::RightLineUp:       return Table::tr("Line-up, right side…");
     case TableCommand::LeftRoster:        return Table::tr("Roster, left side…");
     case TableCommand::RightRoster:       return Table::tr("Roster, right side…");
+    case TableCommand::Officials:         return Table::tr("Officials…");
+    case TableCommand::SignOff:           return Table::tr("Sign off…");
+    case TableCommand::Reopen:            return Table::tr("Reopen what is sealed…");
     case TableCommand::Print:             return Table::tr("Print…");
+    case TableCommand::TeamBook:          return Table::tr("Team book…");
     case TableCommand::CloseWindow:       return Table::tr("Close");
+    case TableCommand::Help:              return Table::tr("How things are entered…");
+    case TableCommand::ChangeKeys:        return Table::tr("Change keys…");
     }
     return {};
 }
 // clang-format on
 
+QString titleOf(TableMenu menu) {
+    switch (menu) {
+    case TableMenu::Match:
+        return Table::tr("&Match");
+    case TableMenu::Set:
+        return Table::tr("&Set");
+    case TableMenu::Rally:
+        return Table::tr("&Rally");
+    case TableMenu::Sheet:
+        return Table::tr("S&heet");
+    case TableMenu::View:
+        return Table::tr("&View");
+    case TableMenu::Help:
+        return Table::tr("Hel&p");
+    }
+    return {};
+}
+
 QString keyCapOf(TableCommand command) {
-    const Keys& keys = infoOf(command).keys;
+    const Keys keys = keysOf(command);
     return keys.isEmpty() ? QString() : capOf(keys.first());
 }
 

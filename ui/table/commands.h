@@ -10,6 +10,7 @@
 #include <QList>
 #include <QString>
 
+#include <array>
 #include <optional>
 #include <span>
 
@@ -21,6 +22,7 @@ enum class TableCommand : std::uint8_t {
     RightWins,
     ServeContacted,
     Replay,
+    ReplayBecause, ///< with what it is played over for
     ReServe,
     NoServe,
     LeftSubstitution,
@@ -34,6 +36,8 @@ enum class TableCommand : std::uint8_t {
     RightCard,
     LeftPenalty,
     RightPenalty,
+    LeftIllegalPlayer, ///< found on court after play was resumed
+    RightIllegalPlayer,
     LeftCaptain,
     RightCaptain,
     LeftRedesignation,
@@ -62,18 +66,26 @@ enum class TableCommand : std::uint8_t {
     RightLineUp,
     LeftRoster,
     RightRoster,
+    Officials,
+    SignOff, ///< what is due, or what was sealed last
+    Reopen,  ///< what was sealed last
     Print,
+    TeamBook,
     CloseWindow,
+    Help,
+    ChangeKeys,
 };
 
 /// The menu a command stands in.
-enum class TableMenu : std::uint8_t { Match, Set, Rally, Sheet, View };
+enum class TableMenu : std::uint8_t { Match, Set, Rally, Sheet, View, Help };
+inline constexpr std::array allTableMenus{TableMenu::Match, TableMenu::Set,  TableMenu::Rally,
+                                          TableMenu::Sheet, TableMenu::View, TableMenu::Help};
 
 struct CommandInfo {
     TableCommand command;
     TableMenu menu;
     QString id;               ///< the name of the control and of the action, "leftWins"
-    QList<QKeySequence> keys; ///< the first one is shown on the control
+    QList<QKeySequence> keys; ///< built in; the first one is shown on the control and may be changed
     std::optional<Side> side; ///< keys belong to sides, not to teams
     bool records;             ///< it writes an entry, or asks for one
     unsigned phases;          ///< a bit for each Phase in which it can mean something
@@ -85,13 +97,16 @@ struct Situation {
     bool readOnly = false; ///< another window holds the file
     bool canUndo = false;
     bool canRedo = false;
+    bool signOffPutOff = false; ///< it is not the next step until more is due
 };
 
 [[nodiscard]] std::span<const CommandInfo> allCommands();
 [[nodiscard]] const CommandInfo& infoOf(TableCommand command);
 /// As menus and buttons say it.
 [[nodiscard]] QString nameOf(TableCommand command);
-/// The words for its first key, as they stand on a key cap: "S", "Space", "←"; empty without a key.
+/// The title of a menu, with its mnemonic.
+[[nodiscard]] QString titleOf(TableMenu menu);
+/// The words for its first key as it is in force, as they stand on a key cap: "S", "Space", "←"; empty without a key.
 [[nodiscard]] QString keyCapOf(TableCommand command);
 /// Likewise for any key.
 [[nodiscard]] QString capOf(const QKeySequence& key);

@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/conductor.h"
 
+#include "core/match/signoff.h"
 #include "ui/table/bench.h"
 #include "ui/table/cardbar.h"
 #include "ui/table/choicebar.h"
 #include "ui/table/deckview.h"
 #include "ui/table/formbar.h"
 #include "ui/table/inlinebars.h"
+#include "ui/table/keys.h"
 #include "ui/table/liberobar.h"
 #include "ui/table/repairbar.h"
 #include "ui/table/serverbar.h"
@@ -19,6 +21,8 @@
 #include "ui/wording/nextstep.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
 
 namespace setfolio {
 
@@ -35,6 +39,24 @@ QString inWords(const Findings& findings, const MatchState& state) {
     return words.join(u' ');
 }
 
+/// The finding that says what is sealed; none where no seal is in the way.
+const Finding* sealAgainst(const Findings& findings) {
+    const auto found = std::ranges::find(findings, FindingKind::IsSealed, &Finding::kind);
+    return found == findings.end() ? nullptr : &*found;
+}
+
+/// Commands that say by themselves what a seal means to them, or have nothing to do with it.
+bool leavesSealAlone(TableCommand command) {
+    using C = TableCommand;
+    return command == C::NextStep || command == C::SignOff || command == C::Reopen || command == C::Undo ||
+           command == C::Redo || command == C::Correct;
+}
+
+Qt::Key keyOf(TableCommand command) {
+    const QList<QKeySequence> keys = keysOf(command);
+    return keys.isEmpty() || keys.first().isEmpty() ? Qt::Key_unknown : keys.first()[0].key();
+}
+
 } // namespace
 
 Conductor::Conductor(Recorder& recorder, InlineBars& bars, TableDialogs dialogs, std::function<QTime()> stepTime,
@@ -44,11 +66,24 @@ Conductor::Conductor(Recorder& recorder, InlineBars& bars, TableDialogs dialogs,
       m_bars(bars),
       m_dialogs(std::move(dialogs)),
       m_stepTime(std::move(stepTime)),
-      m_window(window) {}
+      m_window(window) {
+    connect(&m_bars.repair(), &RepairBar::sealMet, this, &Conductor::correct);
+}
 
-// clang-format off
 void Conductor::perform(TableCommand command) {
     Q_EMIT refused({});
+    // Where all that could be written is sealed, it is reopened before anything is asked: the least entry shows it.
+    const bool writes = infoOf(command).records && !leavesSealAlone(command);
+    if (writes && state().opened) {
+        const Findings findings = m_recorder.judge(Remark{});
+        if (sealAgainst(findings) && !reopenFor(findings))
+            return;
+    }
+    performUnsealed(command);
+}
+
+// clang-format off
+void Conductor::performUnsealed(TableCommand command) {
     const std::optional<Side> side = infoOf(command).side;
     const Team team = side ? teamOn(state(), *side) : Team::Home;
     switch (command) {
@@ -57,17 +92,20 @@ void Conductor::perform(TableCommand command) {
     case TableCommand::RightWins:         return attempt(RallyWon{team});
     case TableCommand::ServeContacted:    return attempt(ServeContacted{});
     case TableCommand::Replay:            return attempt(Replay{Again::Replay});
+    case TableCommand::ReplayBecause:     return m_bars.form().ask(replayForm());
     case TableCommand::ReServe:           return attempt(Replay{Again::ReServe});
     case TableCommand::NoServe:           return attempt(NoServe{});
     case TableCommand::LeftSubstitution:
     case TableCommand::RightSubstitution: return startSubstitution(team);
     case TableCommand::LeftTimeOut:
     case TableCommand::RightTimeOut:      return attempt(TimeOut{team});
-    case TableCommand::LeftLibero:        return startLibero(team, Qt::Key_F);
-    case TableCommand::RightLibero:       return startLibero(team, Qt::Key_J);
+    case TableCommand::LeftLibero:
+    case TableCommand::RightLibero:       return startLibero(team, keyOf(command));
     case TableCommand::WhoServes:         return m_bars.server().open();
     case TableCommand::LeftCard:
     case TableCommand::RightCard:         return m_bars.card().open(team);
+    case TableCommand::LeftIllegalPlayer:
+    case TableCommand::RightIllegalPlayer: return m_bars.form().ask(illegalPlayerForm(state(), team));
     case TableCommand::LeftCaptain:
     case TableCommand::RightCaptain:      return nameCaptain(team);
     case TableCommand::LeftRedesignation:
@@ -88,6 +126,7 @@ void Conductor::perform(TableCommand command) {
     case TableCommand::RightLineUp:       return askLineUp(team);
     case TableCommand::LeftRoster:
     case TableCommand::RightRoster:       return askRoster(team);
+    case TableCommand::Officials:         return askOfficials();
     case TableCommand::GoToLive:          return goToLiveAsked();
     case TableCommand::PageBack:          return pageAsked(-1);
     case TableCommand::PageOn:            return pageAsked(+1);
@@ -98,14 +137,19 @@ void Conductor::perform(TableCommand command) {
     case TableCommand::Smaller:           return zoomAsked(-1);
     case TableCommand::NewMatch:          return newMatchAsked();
     case TableCommand::OpenMatch:         return openMatchAsked();
+    case TableCommand::SignOff:           return signOffAsked();
+    case TableCommand::Reopen:            return reopenAsked();
     case TableCommand::Print:             return print();
+    case TableCommand::TeamBook:          return teamBookAsked();
     case TableCommand::CloseWindow:       return closeAsked();
+    case TableCommand::Help:              return helpAsked();
+    case TableCommand::ChangeKeys:        return keysAsked();
     }
 }
 // clang-format on
 
 void Conductor::performStep() {
-    const NextStep next = nextStep(state());
+    const NextStep next = nextStep(state(), isSignOffPutOff());
     switch (next.step) {
     case Step::OpenMatch:
         return newMatchAsked();
@@ -122,6 +166,8 @@ void Conductor::performStep() {
         return askSetEnd();
     case Step::CloseMatch:
         return askMatchClosed();
+    case Step::SignOff:
+        return signOff(next.set);
     case Step::Resume:
         return askResumed();
     case Step::Print:
@@ -129,14 +175,73 @@ void Conductor::performStep() {
     }
 }
 
+void Conductor::signOffAsked() {
+    std::optional<SignedPart> part = firstSignOffDue(state());
+    if (!part)
+        part = newestSealed(state());
+    if (part)
+        return signOff(part->set);
+    m_bars.dismiss();
+    Q_EMIT refused(
+        Table::tr("There is nothing to sign yet: a set is signed after its end, the match when it is closed."));
+}
+
+void Conductor::signOff(std::optional<int> set) {
+    m_bars.dismiss();
+    m_dialogs.signOff(&m_window, m_recorder, set);
+    m_putOff = moment();
+    const std::optional<SignedPart> due = firstSignOffDue(state());
+    if (!due || due->set != set)
+        m_putOff.reset(); // it is done; what is due beside it was not seen yet
+    Q_EMIT stepChanged();
+}
+
+bool Conductor::isSignOffPutOff() const {
+    return m_putOff == moment();
+}
+
+void Conductor::reopenAsked() {
+    m_bars.dismiss();
+    if (const std::optional<SignedPart> part = newestSealed(state())) {
+        reopen(part->set);
+        return;
+    }
+    Q_EMIT refused(Table::tr("Nothing is sealed: it can be changed as it is."));
+}
+
+bool Conductor::reopen(std::optional<int> set) {
+    const std::optional<Answer> answer = m_dialogs.reopen(&m_window, state(), set);
+    if (!answer)
+        return false;
+    m_putOff.reset();
+    const Outcome outcome = m_recorder.attempt(answer->entry);
+    if (const auto* objected = std::get_if<Objected>(&outcome))
+        Q_EMIT refused(inWords(objected->findings, state()));
+    return std::holds_alternative<Acknowledged>(outcome);
+}
+
+bool Conductor::reopenFor(const Findings& findings) {
+    const Finding* seal = sealAgainst(findings);
+    m_bars.dismiss();
+    return seal && reopen(seal->count == 0 ? std::nullopt : std::optional(seal->count));
+}
+
+/// A seal is not undone: after it was reopened, what it covered is corrected or undone by another press.
 void Conductor::undo() {
     m_bars.dismiss();
-    m_recorder.undo();
+    if (m_recorder.place())
+        return m_recorder.giveUpPlace(); // nothing is recorded there yet
+    const Outcome outcome = m_recorder.undo();
+    if (const auto* objected = std::get_if<Objected>(&outcome); objected && !reopenFor(objected->findings))
+        Q_EMIT refused(inWords(objected->findings, state()));
 }
 
 void Conductor::redo() {
     m_bars.dismiss();
-    m_recorder.redo();
+    m_recorder.giveUpPlace();
+    const Outcome outcome = m_recorder.redo();
+    if (const auto* objected = std::get_if<Objected>(&outcome); objected && !reopenFor(objected->findings))
+        Q_EMIT refused(inWords(objected->findings, state()));
 }
 
 void Conductor::print() {
@@ -149,6 +254,10 @@ void Conductor::attempt(const Entry& entry) {
 }
 
 Outcome Conductor::attemptAndExplain(const Entry& entry) {
+    if (m_recorder.place()) {
+        m_bars.repair().confirm(entry);
+        return Objected{}; // nothing is recorded yet
+    }
     m_bars.dismiss();
     Outcome outcome = m_recorder.attempt(entry);
     if (const auto* objected = std::get_if<Objected>(&outcome))
@@ -158,6 +267,8 @@ Outcome Conductor::attemptAndExplain(const Entry& entry) {
 
 void Conductor::explain(const Entry& entry, const Findings& findings) {
     const QString words = inWords(findings, state());
+    if (sealAgainst(findings) && reopenFor(findings))
+        return attempt(entry);
     if (isRefused(findings)) {
         Q_EMIT refused(words);
         return;
@@ -180,7 +291,7 @@ void Conductor::ask(const Question& question, const std::function<Outcome(const 
     });
 }
 
-void Conductor::startSubstitution(Team team) {
+void Conductor::startSubstitution(Team team, std::optional<ShirtNumber> out) {
     // A substitution of anybody would be refused now: say so before numbers are typed.
     const auto six = sixOf(state(), team);
     const ShirtNumber anybody = six.empty() ? ShirtNumber(0) : six.front().number;
@@ -190,12 +301,28 @@ void Conductor::startSubstitution(Team team) {
         Q_EMIT refused(inWords(findings, state()));
         return;
     }
-    m_bars.substitution().open(team);
+    m_bars.substitution().open(team, out);
+}
+
+void Conductor::replace(const CourtPlayer& player) {
+    Q_EMIT refused({});
+    if (player.libero)
+        return startLibero(player.team, sideOf(state(), player.team) == Side::Left ? Qt::Key_F : Qt::Key_J);
+    const TeamInSet& own = state().set().teams[player.team];
+    const ShirtNumber out = toLeave(own, slotAt(state().set(), player.team, player.position));
+    startSubstitution(player.team, out.isValid() ? std::optional(out) : std::nullopt);
 }
 
 void Conductor::correct(EntryNumber entry) {
-    if (!m_recorder.isReadOnly())
-        m_bars.repair().open(entry);
+    if (m_recorder.isReadOnly())
+        return;
+    m_recorder.giveUpPlace();
+    if (entry.value != 0) {
+        const Findings findings = m_recorder.judge(Strike{entry, {}});
+        if (sealAgainst(findings) && !reopenFor(findings))
+            return;
+    }
+    m_bars.repair().open(entry);
 }
 
 void Conductor::startLibero(Team team, Qt::Key key) {
@@ -286,6 +413,11 @@ void Conductor::askRoster(Team team) {
     record(m_dialogs.roster(&m_window, state(), team));
 }
 
+void Conductor::askOfficials() {
+    m_bars.dismiss();
+    record(m_dialogs.officials(&m_window, state()));
+}
+
 void Conductor::askSetEnd() {
     m_bars.dismiss();
     record(m_dialogs.setEnd(&m_window, state(), m_recorder.clock().timeOfDay()));
@@ -299,7 +431,7 @@ void Conductor::askMatchClosed() {
 void Conductor::record(const std::optional<Answer>& answer) {
     if (!answer)
         return;
-    if (answer->overruled)
+    if (answer->overruled && !m_recorder.place())
         m_recorder.overrule(answer->entry, *answer->overruled);
     else
         attempt(answer->entry);

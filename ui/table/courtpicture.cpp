@@ -5,7 +5,10 @@
 #include "ui/table/draw.h"
 
 #include <QCoreApplication>
+#include <QHelpEvent>
+#include <QMouseEvent>
 #include <QPainter>
+#include <QToolTip>
 
 #include <algorithm>
 
@@ -20,6 +23,7 @@ struct Table {
 };
 
 constexpr double markRadius = 16.5; // of a player, at scale 1
+constexpr double reach = 26;        // how far from her middle a press still means her
 
 /// The six of a side in words, for those who do not see the picture.
 QString inWords(const std::vector<CourtPlayer>& players, Side side) {
@@ -67,6 +71,33 @@ QPointF CourtPicture::centreOf(const CourtPlayer& player) const {
         fromNet = field.width() / 2 + m_look.px(34);
     const double x = field.center().x() + (player.side == Side::Left ? -fromNet : fromNet);
     return {x, y};
+}
+
+const CourtPlayer* CourtPicture::playerAt(QPointF place) const {
+    const auto away = [&](const CourtPlayer& player) { return QLineF(centreOf(player), place).length(); };
+    const auto nearest = std::ranges::min_element(m_players, {}, away);
+    return nearest == m_players.end() || away(*nearest) > m_look.px(reach) ? nullptr : &*nearest;
+}
+
+void CourtPicture::mousePressEvent(QMouseEvent* event) {
+    const CourtPlayer* player = event->button() == Qt::LeftButton ? playerAt(event->position()) : nullptr;
+    if (player)
+        Q_EMIT pressed(CourtPlayer(*player));
+    else
+        QWidget::mousePressEvent(event);
+}
+
+bool CourtPicture::event(QEvent* event) {
+    if (event->type() != QEvent::ToolTip)
+        return QWidget::event(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    const CourtPlayer* player = playerAt(help->pos());
+    QToolTip::showText(help->globalPos(),
+                       !player          ? QString()
+                       : player->libero ? Table::tr("Press for her replacement")
+                                        : Table::tr("Press for a substitution in her place"),
+                       this);
+    return true;
 }
 
 void CourtPicture::paintEvent(QPaintEvent*) {

@@ -12,6 +12,7 @@
 namespace setfolio {
 
 /// The server stands outside the end line in an amber ring; a libero who serves is a triangle; the captain carries a C.
+/// A press on a player asks for somebody in her place.
 class CourtPicture : public QWidget {
     Q_OBJECT
 
@@ -24,10 +25,16 @@ public:
     /// Where a player is drawn, in this widget: the middle of her mark.
     [[nodiscard]] QPointF centreOf(const CourtPlayer& player) const;
 
+Q_SIGNALS:
+    void pressed(const setfolio::CourtPlayer& player);
+
 protected:
+    bool event(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
 
 private:
+    [[nodiscard]] const CourtPlayer* playerAt(QPointF place) const;
     [[nodiscard]] QRectF court() const;
     void paintCourt(QPainter& painter) const;
     void paintPlayer(QPainter& painter, const CourtPlayer& player) const;

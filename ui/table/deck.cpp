@@ -36,12 +36,12 @@ std::vector<TableCommand> buttonsOf(Side side) {
 Deck::Deck(QWidget* parent) : QWidget(parent) {
     setObjectName(u"deck"_s);
     m_wings.left = makeWing(Side::Left);
-    m_centre = makeMiddle();
+    makeMiddle();
     m_wings.right = makeWing(Side::Right);
     m_row = new QHBoxLayout(this);
-    m_row->addLayout(m_wings.left.column);
-    m_row->addLayout(m_centre, 1);
-    m_row->addLayout(m_wings.right.column);
+    m_row->addLayout(m_wings.left.column, 1);
+    m_row->addWidget(m_middle, 1000);
+    m_row->addLayout(m_wings.right.column, 1);
     setLook(Look::of(Theme::Light, 1));
 }
 
@@ -63,13 +63,16 @@ Deck::Wing Deck::makeWing(Side side) {
     return wing;
 }
 
-QVBoxLayout* Deck::makeMiddle() {
-    m_strip = new NoticeStrip(this);
-    m_court = new CourtPicture(this);
-    auto* column = new QVBoxLayout;
-    column->addWidget(m_strip);
-    column->addWidget(m_court, 1);
-    return column;
+void Deck::makeMiddle() {
+    m_middle = new QWidget(this);
+    m_middle->installEventFilter(this);
+    m_strip = new NoticeStrip(m_middle);
+    m_court = new CourtPicture(m_middle);
+    connect(m_court, &CourtPicture::pressed, this, &Deck::playerPressed);
+    m_centre = new QVBoxLayout(m_middle);
+    m_centre->setContentsMargins(0, 0, 0, 0);
+    m_centre->addWidget(m_strip);
+    m_centre->addWidget(m_court, 1);
 }
 
 void Deck::setLook(const Look& look) {
@@ -82,8 +85,9 @@ void Deck::setLook(const Look& look) {
     for (const Side side : bothSides) {
         const Wing& wing = m_wings[side];
         wing.column->setSpacing(look.whole(7));
-        wing.row->setSpacing(look.whole(8));
-        wing.area->setFixedWidth(look.whole(402));
+        wing.row->setSpacing(look.whole(look.stacked ? 4 : 8));
+        wing.area->setMinimumWidth(look.stacked ? 0 : look.whole(402));
+        wing.area->setMaximumWidth(look.stacked ? QWIDGETSIZE_MAX : look.whole(402));
         wing.area->setLook(look);
         for (KeyButton* button : wing.buttons) {
             button->setLook(look);
@@ -98,15 +102,13 @@ void Deck::setView(const DeckView& view, const Situation& situation) {
     m_court->setPlayers(view.court);
 }
 
-QRect Deck::middle() const {
-    return m_court->geometry() | m_strip->geometry();
+bool Deck::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Move || event->type() == QEvent::Resize)
+        Q_EMIT placed();
+    return QWidget::eventFilter(watched, event);
 }
 
 void Deck::moveEvent(QMoveEvent*) {
-    Q_EMIT placed();
-}
-
-void Deck::resizeEvent(QResizeEvent*) {
     Q_EMIT placed();
 }
 

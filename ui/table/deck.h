@@ -28,16 +28,17 @@ public:
     void setLook(const Look& look);
     void setView(const DeckView& view, const Situation& situation);
     [[nodiscard]] NoticeStrip& strip() const { return *m_strip; }
-    /// The part between the team areas, in this widget: inline bars lie over it.
-    [[nodiscard]] QRect middle() const;
+    /// The part between the team areas, which may be put elsewhere: inline bars lie over it.
+    [[nodiscard]] QWidget& middle() const { return *m_middle; }
 
 Q_SIGNALS:
     void commanded(TableCommand command);
+    void playerPressed(const setfolio::CourtPlayer& player);
     void placed(); ///< the middle may have moved
 
 protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void moveEvent(QMoveEvent* event) override;
-    void resizeEvent(QResizeEvent* event) override;
 
 private:
     /// What lies at one side of the court.
@@ -48,12 +49,13 @@ private:
         std::vector<KeyButton*> buttons; ///< from the outer edge in: substitution, time-out, libero, card
     };
     [[nodiscard]] Wing makeWing(Side side);
-    [[nodiscard]] QVBoxLayout* makeMiddle();
+    void makeMiddle();
     void showWing(const Wing& wing, const TeamAreaView& view, const Situation& situation);
     void pressed(Side side);
 
     PerSide<Wing> m_wings;
     QHBoxLayout* m_row;
+    QWidget* m_middle;
     QVBoxLayout* m_centre;
     NoticeStrip* m_strip;
     CourtPicture* m_court;

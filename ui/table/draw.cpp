@@ -59,7 +59,7 @@ QRectF keyCap(QPainter& painter, QPointF rightCentre, const QString& key, const 
     painter.setPen(QPen(look.colours.edge, 1));
     painter.setBrush(look.colours.button);
     painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), look.px(4), look.px(4));
-    text(painter, box.center(), key, font, enabled ? look.colours.text : look.colours.edge, From::Centre);
+    text(painter, box.center(), key, font, enabled ? look.colours.text : look.colours.secondary, From::Centre);
     return box;
 }
 

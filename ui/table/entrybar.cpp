@@ -110,6 +110,10 @@ void EntryBar::recordPressed() {
         goToMissing();
         return;
     }
+    if (m_recorder.place() && !corrects()) {
+        Q_EMIT drawnUp(*entry);
+        return;
+    }
     const QString reason = m_reason && m_reason->isVisibleTo(this) ? m_reason->text().trimmed() : QString();
     settle(*entry, record(*entry, reason));
 }

@@ -24,6 +24,11 @@ class EntryBar : public InlineBar {
 public:
     explicit EntryBar(Recorder& recorder, QWidget* parent = nullptr);
 
+Q_SIGNALS:
+    /// While a correction is to be placed: what was drafted, to be looked at before it is recorded.
+    void drawnUp(const setfolio::Entry& entry);
+
+public:
     void setLook(const Look& look) override;
     void setRoom(int width) override;
 
@@ -37,6 +42,8 @@ protected:
 
     /// The entry as far as the rows give it; none while something is missing.
     [[nodiscard]] virtual std::optional<Entry> drafted() const = 0;
+    /// Whether corrections are recorded by this very bar.
+    [[nodiscard]] virtual bool corrects() const { return false; }
     /// What is missing, or what Enter will do.
     [[nodiscard]] virtual QString prompt() const = 0;
     /// What is to be said against the draft.

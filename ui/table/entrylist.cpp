@@ -6,8 +6,10 @@
 #include "ui/wording/names.h"
 
 #include <QCoreApplication>
+#include <QMouseEvent>
 #include <QPainter>
 
+#include <cmath>
 #include <ranges>
 
 using namespace Qt::Literals::StringLiterals;
@@ -24,7 +26,7 @@ constexpr double headHeight = 30;
 constexpr double pitch = 26;
 
 ShownEntry shown(const LoggedEntry& line, const MatchState& state) {
-    return {line.words.rally > 0 ? QString::number(line.words.rally) : QString(),
+    return {line.number, line.words.rally > 0 ? QString::number(line.words.rally) : QString(),
             line.words.team ? codeOf(state, *line.words.team) : QString(), line.words.words, line.struck};
 }
 
@@ -67,15 +69,26 @@ void EntryList::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     draw::card(painter, QRectF(rect()), m_look);
-    const bool hasHead = height() >= m_look.px(headHeight + 2 * pitch); // an entry is worth more than the heading
-    if (hasHead)
+    if (hasHead())
         draw::text(painter, {m_look.px(14), m_look.px(17)}, Table::tr("Last entries"), m_look.font(13, QFont::Bold),
                    m_look.colours.text);
-    double middle = m_look.px((hasHead ? headHeight : 2) + pitch / 2);
-    for (std::size_t i = 0; i < m_entries.size() && middle + m_look.px(pitch / 2) <= height(); ++i) {
-        paintEntry(painter, m_entries[i], middle, i == 0);
-        middle += m_look.px(pitch);
-    }
+    for (std::size_t i = 0; i < m_entries.size() && middleOf(i) + m_look.px(pitch / 2) <= height(); ++i)
+        paintEntry(painter, m_entries[i], middleOf(i), i == 0);
+}
+
+/// An entry is worth more than the heading.
+bool EntryList::hasHead() const {
+    return height() >= m_look.px(headHeight + 2 * pitch);
+}
+
+double EntryList::middleOf(std::size_t line) const {
+    return m_look.px((hasHead() ? headHeight : 2) + pitch / 2 + pitch * static_cast<double>(line));
+}
+
+void EntryList::mousePressEvent(QMouseEvent* event) {
+    for (std::size_t i = 0; i < m_entries.size() && event->button() == Qt::LeftButton; ++i)
+        if (std::abs(event->position().y() - middleOf(i)) <= m_look.px(pitch / 2))
+            Q_EMIT entryPressed(m_entries[i].number);
 }
 
 void EntryList::paintEntry(QPainter& painter, const ShownEntry& entry, double middle, bool newest) const {

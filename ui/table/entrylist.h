@@ -13,6 +13,7 @@ namespace setfolio {
 
 /// A line as it is shown: the team by its code.
 struct ShownEntry {
+    EntryNumber number;
     QString rally;
     QString code;
     QString words;
@@ -34,11 +35,18 @@ public:
     [[nodiscard]] const std::vector<ShownEntry>& entries() const { return m_entries; }
 
     [[nodiscard]] QSize minimumSizeHint() const override;
+    /// The middle of a line, in this widget, counted from the newest, 0.
+    [[nodiscard]] double middleOf(std::size_t line) const;
+
+Q_SIGNALS:
+    void entryPressed(setfolio::EntryNumber entry);
 
 protected:
+    void mousePressEvent(QMouseEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] bool hasHead() const;
     void paintEntry(QPainter& painter, const ShownEntry& entry, double middle, bool newest) const;
 
     std::vector<ShownEntry> m_entries;

@@ -19,8 +19,8 @@ FormBar::FormBar(Recorder& recorder, QWidget* parent)
       m_line(addLine(u" "_s, u"formLine"_s)) {
     setObjectName(u"formBar"_s);
     addReason(u"formReason"_s);
-    for (OptionPick* pick : {m_first, m_second})
-        connect(pick, &OptionPick::changed, this, &FormBar::showDraft);
+    connect(m_first, &OptionPick::changed, this, &FormBar::firstChanged);
+    connect(m_second, &OptionPick::changed, this, &FormBar::showDraft);
     for (NumberPick* pick : {m_number, m_other})
         connect(pick, &NumberPick::changed, this, &FormBar::showDraft);
     connect(m_line, &QLineEdit::textChanged, this, &FormBar::showDraft);
@@ -62,6 +62,14 @@ std::optional<Entry> FormBar::drafted() const {
 
 QString FormBar::prompt() const {
     return m_form.prompt(answers());
+}
+
+void FormBar::firstChanged() {
+    if (m_form.otherFor)
+        m_other->setNumber(m_form.otherFor(answers()));
+    showDraft();
+    if (m_form.choiceRecords)
+        recordPressed();
 }
 
 void FormBar::goToMissing() {

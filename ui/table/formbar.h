@@ -29,8 +29,11 @@ struct Form {
     std::vector<OfferedNumber> numbers{};
     QString otherLabel{};
     std::vector<OfferedNumber> others{};
-    QString line{};       ///< what is asked in the line; empty for no line
-    FormAnswers begins{}; ///< what is chosen at first
+    QString line{};             ///< what is asked in the line; empty for no line
+    FormAnswers begins{};       ///< what is chosen at first
+    bool choiceRecords = false; ///< the first choice, once made, is recorded at once
+    /// The second number to be proposed when the first choice changes; empty: it stays.
+    std::function<std::optional<ShirtNumber>(const FormAnswers&)> otherFor{};
     std::function<std::optional<Entry>(const FormAnswers&)> entry;
     std::function<QString(const FormAnswers&)> prompt;
 };
@@ -50,6 +53,7 @@ protected:
 
 private:
     [[nodiscard]] FormAnswers answers() const;
+    void firstChanged();
 
     Form m_form;
     OptionPick* m_first;

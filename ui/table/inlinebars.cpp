@@ -30,11 +30,17 @@ InlineBars::InlineBars(Recorder& recorder, QWidget& ground)
       m_repair(new RepairBar(recorder, &ground)) {
     for (InlineBar* bar : all()) {
         connect(bar, &InlineBar::grown, this, [this, bar] { arrange(*bar); });
-        connect(bar, &InlineBar::closed, &m_ground, [this] { m_ground.setFocus(Qt::OtherFocusReason); });
+        connect(bar, &InlineBar::closed, &m_ground, [this] {
+            m_ground.setMinimumSize(0, 0);
+            m_ground.setFocus(Qt::OtherFocusReason);
+        });
+        if (auto* drafts = qobject_cast<EntryBar*>(bar))
+            connect(drafts, &EntryBar::drawnUp, this, [this](const Entry& entry) { repair().confirm(entry); });
     }
 }
 
 void InlineBars::setLook(const Look& look) {
+    m_scrolls = look.stacked;
     for (InlineBar* bar : all())
         bar->setLook(look);
 }
@@ -102,7 +108,11 @@ void InlineBars::arrange(InlineBar& bar) {
     const QSize needed = bar.layout()->minimumSize();
     const int width = std::max(m_middle.width(), needed.width());
     const int height = std::max(m_middle.height(), needed.height());
-    bar.setGeometry(m_middle.left() + (m_middle.width() - width) / 2, m_middle.bottom() + 1 - height, width, height);
+    const QPoint corner(m_middle.left() + (m_middle.width() - width) / 2, m_middle.bottom() + 1 - height);
+    bar.setGeometry(
+        QRect(m_scrolls ? QPoint(std::max(0, corner.x()), std::max(0, corner.y())) : corner, QSize(width, height)));
+    if (m_scrolls && !bar.isHidden())
+        m_ground.setMinimumSize(QSize(bar.x() + width, bar.y() + height).expandedTo(m_ground.layout()->minimumSize()));
     bar.raise();
 }
 

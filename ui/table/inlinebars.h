@@ -59,6 +59,7 @@ private:
 
     QWidget& m_ground;
     QRect m_middle;
+    bool m_scrolls = false; ///< the ground may grow, for the window to scroll
     SubstitutionBar* m_substitution;
     AskBar* m_ask;
     ChoiceBar* m_choice;

@@ -75,8 +75,10 @@ void KeyButton::paintEvent(QPaintEvent*) {
         const QColor ink = isEnabled() ? m_look.colours.text : m_look.colours.secondary;
         draw::text(painter, box.center(), m_sign, m_look.font(20, QFont::DemiBold), ink, draw::From::Centre);
     } else if (!m_cap.isEmpty()) {
-        const bool below = !m_second.isEmpty();
-        const QPointF place(box.right() - m_look.px(8), below ? box.bottom() - m_look.px(17) : box.center().y());
+        const double middle = m_second.isEmpty() ? box.center().y()
+                              : capStandsAbove() ? box.top() + m_look.px(15)
+                                                 : box.bottom() - m_look.px(17);
+        const QPointF place(box.right() - m_look.px(m_look.stacked ? 4 : 8), middle);
         capLeft = draw::keyCap(painter, place, m_cap, m_look, isEnabled()).left();
     }
     if (m_sign.isEmpty())
@@ -99,18 +101,29 @@ void KeyButton::setGround(QPainter& painter) const {
     }
 }
 
+/// Where room is short, the cap stands on the line with fewer words.
+bool KeyButton::capStandsAbove() const {
+    return m_look.stacked &&
+           draw::widthOf(text(), m_look.font(13.5, QFont::DemiBold)) < draw::widthOf(m_second, m_look.font(12));
+}
+
 void KeyButton::paintWords(QPainter& painter, double capLeft) const {
     const QColor ink = !isEnabled() ? m_look.colours.secondary : m_primary ? onAmber() : m_look.colours.text;
     const QFont font = m_look.font(13.5, QFont::DemiBold);
-    const double left = m_look.px(10);
+    const double left = m_look.px(m_look.stacked ? 4 : 10);
     if (m_second.isEmpty()) {
         draw::text(painter, {left, height() / 2.0}, text(), font, ink, draw::From::Left, capLeft - left - m_look.px(4));
         return;
     }
+    const double besideCap = capLeft - left - m_look.px(m_look.stacked ? 2 : 4);
+    const double whole = width() - left - m_look.px(6);
+    const bool above = capStandsAbove();
     draw::text(painter, {left, height() / 2.0 - m_look.px(9)}, text(), font, ink, draw::From::Left,
-               width() - left - m_look.px(6));
-    draw::text(painter, {left, height() / 2.0 + m_look.px(10)}, m_second, m_look.font(12), m_look.colours.secondary,
-               draw::From::Left, capLeft - left - m_look.px(4));
+               above ? besideCap : whole);
+    const double room = above ? whole : besideCap;
+    const bool fits = draw::widthOf(m_second, m_look.font(12)) <= room;
+    draw::text(painter, {left, height() / 2.0 + m_look.px(10)}, m_second, m_look.font(fits ? 12 : 11),
+               m_look.colours.secondary, draw::From::Left, room);
 }
 
 } // namespace setfolio

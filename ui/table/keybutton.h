@@ -39,6 +39,7 @@ protected:
 
 private:
     void setGround(QPainter& painter) const;
+    [[nodiscard]] bool capStandsAbove() const;
     void paintWords(QPainter& painter, double capLeft) const;
 
     TableCommand m_command;

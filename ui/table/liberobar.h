@@ -30,10 +30,14 @@ private:
     [[nodiscard]] std::vector<Move> movesNow() const;
     [[nodiscard]] const TeamInSet& own() const { return state().set().teams[m_team]; }
     [[nodiscard]] std::vector<ShirtNumber> candidates() const;
+    [[nodiscard]] bool mayServe(ShirtNumber libero) const;
+    void offerReplaced();
     void moveChanged();
     void arrangeRows();
+    void goOn();
 
     Team m_team = Team::Home;
+    std::vector<Entry> m_lawful; ///< the replacements that the judge has nothing against
     std::vector<Move> m_moves;
     OptionPick* m_move;
     NumberPick* m_libero;

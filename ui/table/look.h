@@ -1,24 +1,21 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 
-/// How the table window looks: its theme, and the scale by which everything beside the sheet grows on a larger screen.
+/// How the table window looks: its theme, and the scale by which everything beside the sheet grows on a larger screen
+/// and with the size of the words.
 #pragma once
 
+#include "ui/look/appearance.h"
 #include "ui/look/colours.h"
 
 #include <QFont>
 
 namespace setfolio {
 
-/// What the View menu offers.
-enum class LookChoice : std::uint8_t { AsSystem, Light, Dark };
-
-/// The theme for a choice; `system` is the palette that the desktop gives.
-[[nodiscard]] Theme themeFor(LookChoice choice, const QPalette& system);
-
 struct Look {
     Theme theme = Theme::Light;
-    double scale = 1; ///< 1 at 1366 x 768 and below
+    double scale = 1;     ///< 1 at 1366 x 768 and below, with words of the usual size
+    bool stacked = false; ///< larger words: what stands side by side else stands above one another
     Colours colours = coloursOf(Theme::Light);
     QColor pressed;     ///< a button held down
     QColor newest;      ///< behind the newest entry

@@ -45,7 +45,7 @@ void NoticeStrip::setView(const StripView& view) {
     if (view == m_view)
         return;
     m_view = view;
-    QStringList all = view.points + view.told;
+    QStringList all = view.points + view.quietPoints + view.told;
     if (!view.refused.isEmpty())
         all.prepend(view.refused);
     setAccessibleName(all.isEmpty() ? view.quiet : all.join(u' '));
@@ -78,17 +78,23 @@ void NoticeStrip::paintEvent(QPaintEvent*) {
 
 double NoticeStrip::paintPoints(QPainter& painter) const {
     double right = width() - m_look.px(6);
-    const QFont font = m_look.font(13, QFont::Bold);
-    for (const QString& point : m_view.points) {
-        const double room = draw::widthOf(point, font) + m_look.px(20);
-        const QRectF pill(right - room, height() / 2.0 - m_look.px(12), room, m_look.px(24));
-        painter.setPen(QPen(onAmber(), m_look.px(1.5)));
-        painter.setBrush(amber());
-        painter.drawRoundedRect(pill, pill.height() / 2, pill.height() / 2);
-        draw::text(painter, pill.center(), point, font, onAmber(), draw::From::Centre);
-        right = pill.left() - m_look.px(6);
-    }
+    for (const QString& point : m_view.points)
+        right = paintPoint(painter, point, true, right);
+    for (const QString& point : m_view.quietPoints)
+        right = paintPoint(painter, point, false, right);
     return right;
+}
+
+double NoticeStrip::paintPoint(QPainter& painter, const QString& point, bool told, double right) const {
+    const QFont font = m_look.font(13, told ? QFont::Bold : QFont::DemiBold);
+    const double room = draw::widthOf(point, font) + m_look.px(20);
+    const QRectF pill(right - room, height() / 2.0 - m_look.px(12), room, m_look.px(24));
+    const QColor ink = told ? onAmber() : m_look.colours.text;
+    painter.setPen(QPen(told ? ink : m_look.colours.edge, m_look.px(told ? 1.5 : 1)));
+    painter.setBrush(told ? amber() : m_look.colours.panel);
+    painter.drawRoundedRect(pill, pill.height() / 2, pill.height() / 2);
+    draw::text(painter, pill.center(), point, font, ink, draw::From::Centre);
+    return pill.left() - m_look.px(6);
 }
 
 void NoticeStrip::paintSign(QPainter& painter, const QColor& ground, const QColor& ink) const {

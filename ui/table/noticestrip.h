@@ -13,10 +13,11 @@
 namespace setfolio {
 
 struct StripView {
-    QStringList points; ///< "Set point SAL": beside everything else
-    QString refused;    ///< why something cannot be recorded; comes before the rest
-    QStringList told;   ///< sentences for the second referee, and what was recorded that needs her sign
-    QString quiet;      ///< when there is nothing else to say
+    QStringList points;      ///< "Set point SAL": beside everything else
+    QStringList quietPoints; ///< likewise, where the rulebook does not have them told: only shown
+    QString refused;         ///< why something cannot be recorded; comes before the rest
+    QStringList told;        ///< sentences for the second referee, and what was recorded that needs her sign
+    QString quiet;           ///< when there is nothing else to say
     bool operator==(const StripView&) const = default;
 };
 
@@ -36,7 +37,9 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    /// Both return where what is to their left may end.
     double paintPoints(QPainter& painter) const;
+    double paintPoint(QPainter& painter, const QString& point, bool told, double right) const;
     void paintSign(QPainter& painter, const QColor& ground, const QColor& ink) const;
     void paintRows(QPainter& painter, const QStringList& rows, const QColor& ink, double left, double right) const;
 

@@ -46,14 +46,27 @@ void NumberField::setNumber(std::optional<ShirtNumber> number) {
     setText(number ? QString::number(number->value) : QString());
 }
 
+void NumberField::propose(std::optional<ShirtNumber> number) {
+    m_proposed = number;
+    setPlaceholderText(number ? QString::number(number->value) : QString());
+}
+
 bool NumberField::event(QEvent* event) {
     if (event->type() != QEvent::ShortcutOverride)
         return QLineEdit::event(event);
     const auto& press = *static_cast<QKeyEvent*>(event);
     const bool plain = !(press.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
     const bool isEnter = press.key() == Qt::Key_Return || press.key() == Qt::Key_Enter;
-    event->setAccepted(plain && (isEnter || isDigit(press.key()) || editsText(press.key()) || !text().isEmpty()));
+    const bool isTyping = !text().isEmpty() || m_holdsKeys;
+    event->setAccepted(plain && (isEnter || isDigit(press.key()) || editsText(press.key()) || isTyping));
     return true;
+}
+
+void NumberField::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Backspace && text().isEmpty())
+        Q_EMIT emptiedBack();
+    else
+        QLineEdit::keyPressEvent(event);
 }
 
 NumberButton::NumberButton(ShirtNumber number, const QString& word, const Look& look, QWidget* parent)

@@ -52,8 +52,22 @@ QWidget* Panel::makeUpper() {
     return upper;
 }
 
+QWidget& Panel::detachLower() {
+    m_lower = new QWidget(this);
+    auto* column = new QVBoxLayout(m_lower);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_pad);
+    column->addWidget(m_list, 1);
+    show(m_upper->currentWidget());
+    return *m_lower;
+}
+
 void Panel::setLook(const Look& look) {
     setFixedWidth(look.whole(296));
+    if (m_lower) {
+        m_lower->setFixedWidth(look.whole(296));
+        m_lower->layout()->setSpacing(look.whole(10));
+    }
     for (QVBoxLayout* column : {m_column, m_upperColumn}) {
         column->setContentsMargins(0, 0, 0, 0);
         column->setSpacing(look.whole(10));
@@ -67,7 +81,7 @@ void Panel::setLook(const Look& look) {
 }
 
 void Panel::setState(const MatchState& state, const DeckView& view, const Situation& situation) {
-    const NextStep next = nextStep(state);
+    const NextStep next = nextStep(state, situation.signOffPutOff);
     const StepWords words = wordsFor(next, state);
     const bool rally = (next.step == Step::Serve || next.step == Step::Decide) && view.serving;
     if (rally)
@@ -89,11 +103,20 @@ void Panel::showTimeOut(const MatchState& state, const Recorded& timeOut) {
     m_shownTimeOut = timeOut.number;
     m_began = timeOut.time;
     m_timeOut->setView(timeOutViewOf(state, std::get<TimeOut>(timeOut.entry).team));
-    m_upper->setCurrentWidget(m_timeOut);
+    show(m_timeOut);
 }
 
 void Panel::hideTimeOut() {
-    m_upper->setCurrentIndex(0);
+    show(m_upper->widget(0));
+}
+
+/// Where the panel is as high as what it shows, the page that is not seen takes no room.
+void Panel::show(QWidget* page) {
+    for (int i = 0; m_lower && i < m_upper->count(); ++i) {
+        const bool seen = m_upper->widget(i) == page;
+        m_upper->widget(i)->setSizePolicy(QSizePolicy::Preferred, seen ? QSizePolicy::Preferred : QSizePolicy::Ignored);
+    }
+    m_upper->setCurrentWidget(page);
 }
 
 void Panel::putTimeOutAway() {

@@ -29,6 +29,8 @@ public:
     explicit Panel(QWidget* parent = nullptr);
 
     void setLook(const Look& look);
+    /// Takes the newest entries and the buttons out, to be put elsewhere.
+    [[nodiscard]] QWidget& detachLower();
     void setState(const MatchState& state, const DeckView& view, const Situation& situation);
     void setLog(const EntryLog& log, const MatchState& state);
 
@@ -40,6 +42,7 @@ public:
     [[nodiscard]] bool showsTimeOut() const;
 
     [[nodiscard]] StepCard& step() const { return *m_step; }
+    [[nodiscard]] EntryList& list() const { return *m_list; }
     [[nodiscard]] TimeOutCard& timeOut() const { return *m_timeOut; }
 
 Q_SIGNALS:
@@ -47,11 +50,13 @@ Q_SIGNALS:
 
 private:
     [[nodiscard]] QWidget* makeUpper();
+    void show(QWidget* page);
 
     QVBoxLayout* m_column;
     QVBoxLayout* m_upperColumn;
-    QStackedWidget* m_upper; ///< the two below, or the time-out
-    QStackedWidget* m_head;  ///< the server, or the next step
+    QWidget* m_lower = nullptr; ///< the newest entries and the buttons, where they stand by themselves
+    QStackedWidget* m_upper;    ///< the two below, or the time-out
+    QStackedWidget* m_head;     ///< the server, or the next step
     ServingCard* m_serving;
     StepCard* m_step;
     EntryList* m_list;

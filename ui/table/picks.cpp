@@ -8,6 +8,7 @@
 #include "ui/table/numberfield.h"
 #include "ui/table/presskeys.h"
 
+#include <QCoreApplication>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -24,6 +25,10 @@ using namespace Qt::Literals::StringLiterals;
 namespace setfolio {
 
 namespace {
+
+struct Table {
+    Q_DECLARE_TR_FUNCTIONS(Table)
+};
 
 constexpr int mostInARow = 8;
 constexpr int fewestInARow = 3; // the six on court stand in two rows at most
@@ -60,6 +65,16 @@ int columnsFor(const std::vector<int>& widths, int room) {
 }
 
 } // namespace
+
+std::vector<OfferedNumber> countsUpTo(int most) {
+    constexpr int handful = 5;
+    std::vector<OfferedNumber> counts;
+    for (int count = 0; count <= std::min(most, handful); ++count)
+        counts.push_back({ShirtNumber(count)});
+    if (most > handful)
+        counts.push_back({ShirtNumber(most), Table::tr("all")});
+    return counts;
+}
 
 NumberPick::NumberPick(const QString& label, const QString& name, const QString& prefix, QWidget* parent)
     : QWidget(parent),
@@ -114,6 +129,15 @@ std::optional<ShirtNumber> NumberPick::number() const {
     return m_field->number();
 }
 
+std::optional<ShirtNumber> NumberPick::numberOrProposed() const {
+    return number() ? number() : m_field->proposed();
+}
+
+void NumberPick::propose(std::optional<ShirtNumber> number) {
+    m_field->propose(number);
+    showChosen();
+}
+
 void NumberPick::setNumber(std::optional<ShirtNumber> number) {
     const QSignalBlocker quiet(m_field);
     m_field->setNumber(number);
@@ -140,7 +164,7 @@ void NumberPick::rebuild() {
 
 void NumberPick::showChosen() {
     for (NumberButton* button : m_buttons)
-        button->setChecked(number() == button->number());
+        button->setChecked(numberOrProposed() == button->number());
 }
 
 OptionPick::OptionPick(const QString& label, const QString& name, QWidget* parent)

@@ -27,6 +27,9 @@ struct OfferedNumber {
     QString word{};
 };
 
+/// How many of something, to be tapped: none up to a handful, and all of them.
+[[nodiscard]] std::vector<OfferedNumber> countsUpTo(int most);
+
 /// A label, a field for a number, and the numbers to tap beside it.
 class NumberPick : public QWidget {
     Q_OBJECT
@@ -41,8 +44,12 @@ public:
     void setLabel(const QString& label);
     void offer(std::vector<OfferedNumber> numbers);
     [[nodiscard]] std::optional<ShirtNumber> number() const;
+    /// The number in the field, or the one proposed while it is empty.
+    [[nodiscard]] std::optional<ShirtNumber> numberOrProposed() const;
     /// Sets the number without a signal.
     void setNumber(std::optional<ShirtNumber> number);
+    /// Proposes one without a signal, or takes the proposal back.
+    void propose(std::optional<ShirtNumber> number);
     [[nodiscard]] NumberField& field() const { return *m_field; }
 
 Q_SIGNALS:

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/recorder.h"
 
+#include "core/match/statebefore.h"
+#include "core/match/undo.h"
+
 namespace setfolio {
 
 Recorder::Recorder(MatchFile file, Clock clock, QObject* parent)
@@ -15,6 +18,19 @@ const Recorded* Recorder::newest() const {
     const auto entries = m_file.ledger().entries();
     const std::optional<EntryNumber> number = newestStanding(entries);
     return number ? &entries[number->value - 1] : nullptr;
+}
+
+void Recorder::place(const Placed& placed) {
+    m_placed = placed;
+    m_then = stateBefore(m_file.ledger().entries(), placed.target);
+    Q_EMIT placeChanged();
+}
+
+void Recorder::giveUpPlace() {
+    if (!m_placed)
+        return;
+    m_placed.reset();
+    Q_EMIT placeChanged();
 }
 
 Outcome Recorder::attempt(const Entry& entry, const std::optional<Placed>& placed) {
@@ -33,14 +49,22 @@ Outcome Recorder::overrule(const Entry& entry, const QString& reason, const std:
 }
 
 Outcome Recorder::undo() {
-    if (!m_canUndo)
+    const std::optional<EntryNumber> newest = newestStanding(m_file.ledger().entries());
+    if (!newest)
         return Objected{};
+    Findings findings = m_file.judge(Strike{*newest, {}});
+    if (isRefused(findings)) // a seal is not undone
+        return Objected{std::move(findings)};
     return settle(m_file.undo(m_clock.utc()));
 }
 
 Outcome Recorder::redo() {
-    if (!m_canRedo)
+    const std::optional<EntryNumber> undone = newestUndone(m_file.ledger().entries());
+    if (!undone)
         return Objected{};
+    Findings findings = m_file.judge(Strike{*undone, {}});
+    if (isRefused(findings))
+        return Objected{std::move(findings)};
     return settle(m_file.redo(m_clock.utc()));
 }
 
@@ -50,13 +74,14 @@ Outcome Recorder::settle(tl::expected<EntryNumber, LedgerError> appended) {
         return Failed{appended.error()};
     }
     lookBack();
+    m_placed.reset();
     Q_EMIT recorded(*appended);
     return Acknowledged{*appended};
 }
 
 void Recorder::lookBack() {
     const auto entries = m_file.ledger().entries();
-    m_canUndo = newestStanding(entries).has_value();
+    m_canUndo = newestToUndo(entries).has_value();
     m_canRedo = newestUndone(entries).has_value();
 }
 

@@ -34,7 +34,8 @@ public:
     Recorder(MatchFile file, Clock clock, QObject* parent = nullptr);
 
     [[nodiscard]] const MatchFile& file() const { return m_file; }
-    [[nodiscard]] const MatchState& state() const { return m_file.state(); }
+    /// As the match stands; while a correction is to be placed, as it stood at that place.
+    [[nodiscard]] const MatchState& state() const { return m_placed ? m_then : m_file.state(); }
     [[nodiscard]] const Clock& clock() const { return m_clock; }
     [[nodiscard]] bool isReadOnly() const { return m_file.ledger().isReadOnly(); }
     [[nodiscard]] bool canUndo() const { return m_canUndo; }
@@ -42,11 +43,17 @@ public:
     /// The newest entry that stands; none in an empty ledger.
     [[nodiscard]] const Recorded* newest() const;
 
-    [[nodiscard]] Findings judge(const Entry& entry) const { return m_file.judge(entry, {}, m_clock.utc()); }
+    /// What is recorded next is a correction at this place, until it is recorded or given up.
+    void place(const Placed& placed);
+    void giveUpPlace();
+    [[nodiscard]] const std::optional<Placed>& place() const { return m_placed; }
+
+    [[nodiscard]] Findings judge(const Entry& entry) const { return m_file.judge(entry, m_placed, m_clock.utc()); }
     /// Judges and records; a correction may be placed among the entries before.
     Outcome attempt(const Entry& entry, const std::optional<Placed>& placed = std::nullopt);
     /// Records against findings that only say "unlawful", on the referee's word.
     Outcome overrule(const Entry& entry, const QString& reason, const std::optional<Placed>& placed = std::nullopt);
+    /// Nothing to undo or redo: objected without findings.
     Outcome undo();
     Outcome redo();
 
@@ -54,6 +61,7 @@ Q_SIGNALS:
     /// An entry is on disk and folded in.
     void recorded(setfolio::EntryNumber number);
     void failed(const setfolio::LedgerError& error);
+    void placeChanged();
 
 private:
     Outcome settle(tl::expected<EntryNumber, LedgerError> appended);
@@ -61,6 +69,8 @@ private:
 
     MatchFile m_file;
     Clock m_clock;
+    std::optional<Placed> m_placed;
+    MatchState m_then; ///< the state at that place
     bool m_canUndo = false;
     bool m_canRedo = false;
 };

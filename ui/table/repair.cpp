@@ -82,4 +82,22 @@ QString sentence(const RepairPreview& preview, const EntryLog& log) {
     return words.join(u' ');
 }
 
+QString placeWords(const Placed& placed, const EntryLog& log) {
+    const QString& words = log.lines().at(placed.target.value - 1).words.words;
+    return fill(placed.how == Placed::How::Before ? Table::tr("Before “%1”") : Table::tr("In place of “%1”"), {words});
+}
+
+QString atThePlace(const Placed& placed, const EntryLog& log) {
+    return fill(Table::tr("%1: the table stands as it did then. Record what belongs there, or press Esc."),
+                {placeWords(placed, log)});
+}
+
+QString drawnUpWords(const Placed& placed, const Entry& entry, const MatchState& then, const EntryLog& log) {
+    const MatchState after = apply(then, {EntryNumber(), {}, entry, std::nullopt, placed});
+    const EntryWords words = wordsFor(entry, then, after);
+    return fill(Table::tr("%1: %2 %3"),
+                {placeWords(placed, log), words.team ? codeOf(then, *words.team) : QString(), words.words})
+        .simplified();
+}
+
 } // namespace setfolio

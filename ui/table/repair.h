@@ -35,4 +35,12 @@ struct RepairPreview {
 /// The preview in sentences; `log` has the words of the entries.
 [[nodiscard]] QString sentence(const RepairPreview& preview, const EntryLog& log);
 
+/// Where a correction is to be placed: "Before “rally to SAL”".
+[[nodiscard]] QString placeWords(const Placed& placed, const EntryLog& log);
+/// And what is to stand there: "Before “point 4, own serve”: QRL time-out". `then` is the state at that place.
+[[nodiscard]] QString drawnUpWords(const Placed& placed, const Entry& entry, const MatchState& then,
+                                   const EntryLog& log);
+/// What to do now that the table stands there.
+[[nodiscard]] QString atThePlace(const Placed& placed, const EntryLog& log);
+
 } // namespace setfolio

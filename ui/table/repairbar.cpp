@@ -19,6 +19,7 @@
 
 #include <algorithm>
 #include <ranges>
+#include <utility>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -47,6 +48,10 @@ bool isFrame(const Entry& entry) {
            std::holds_alternative<Officials>(entry);
 }
 
+bool isSeal(const Finding& finding) {
+    return finding.kind == FindingKind::IsSealed;
+}
+
 } // namespace
 
 RepairBar::RepairBar(Recorder& recorder, QWidget* parent)
@@ -72,6 +77,8 @@ RepairBar::RepairBar(Recorder& recorder, QWidget* parent)
     connect(m_list, &QListWidget::currentRowChanged, this, &RepairBar::targetChanged);
     connect(m_how, &OptionPick::changed, this, &RepairBar::howChanged);
     connect(m_missed, &OptionPick::changed, this, [this] {
+        if (m_missed->chosen() == static_cast<int>(Missed::SomethingElse))
+            return recordAtTheTable(Placed::How::Before);
         arrangeRows();
         offerNumbers();
         draftChanged();
@@ -79,6 +86,10 @@ RepairBar::RepairBar(Recorder& recorder, QWidget* parent)
     });
     connect(m_in, &NumberPick::changed, this, &RepairBar::draftChanged);
     connect(m_out, &NumberPick::changed, this, &RepairBar::draftChanged);
+    connect(this, &InlineBar::closed, this, [this] { // what was drawn up and not confirmed is given up
+        if (std::exchange(m_drawnUp, std::nullopt))
+            this->recorder().giveUpPlace();
+    });
 }
 
 void RepairBar::setLook(const Look& look) {
@@ -98,6 +109,8 @@ void RepairBar::setRoom(int width) {
 }
 
 void RepairBar::open(EntryNumber at) {
+    m_drawnUp.reset();
+    showRow(true);
     m_log.follow(recorder().file().ledger().entries());
     m_why->clear();
     m_missed->choose(-1);
@@ -106,6 +119,33 @@ void RepairBar::open(EntryNumber at) {
     fillList(at);
     targetChanged();
     present(m_list);
+}
+
+void RepairBar::confirm(const Entry& entry) {
+    m_drawnUp = entry;
+    m_log.follow(recorder().file().ledger().entries());
+    m_why->setText(recorder().place()->reason);
+    setTitle(drawnUpWords(*recorder().place(), entry, state(), m_log));
+    showRow(false);
+    draftChanged();
+    present(this);
+}
+
+/// Leaves the bar: the table stands as it did at that place, and what is recorded there comes back to confirm().
+void RepairBar::recordAtTheTable(Placed::How how) {
+    const Placed placed{how, target(), m_why->text().simplified()};
+    dismiss();
+    recorder().place(placed);
+}
+
+/// The list and the choices, or, to confirm, neither.
+void RepairBar::showRow(bool listed) {
+    setShown(m_list, listed);
+    setShown(m_how, listed);
+    if (listed)
+        return;
+    for (QWidget* row : std::initializer_list<QWidget*>{m_missed, m_in, m_out})
+        setShown(row, false);
 }
 
 void RepairBar::fillList(EntryNumber at) {
@@ -141,7 +181,8 @@ void RepairBar::offerMissed() {
                      {fill(Table::tr("Sub %1"), {left}), {}, Qt::Key_S},
                      {fill(Table::tr("Sub %1"), {right}), {}, Qt::Key_L},
                      {fill(Table::tr("Time-out %1"), {left}), {}, Qt::Key_D},
-                     {fill(Table::tr("Time-out %1"), {right}), {}, Qt::Key_K}});
+                     {fill(Table::tr("Time-out %1"), {right}), {}, Qt::Key_K},
+                     {Table::tr("Something else"), Table::tr("record it at the table"), Qt::Key_E}});
 }
 
 EntryNumber RepairBar::target() const {
@@ -169,6 +210,8 @@ RepairBar::How RepairBar::how() const {
 
 std::optional<Placed> RepairBar::placed() const {
     const QString why = m_why->text().simplified();
+    if (m_drawnUp && recorder().place())
+        return Placed{recorder().place()->how, recorder().place()->target, why};
     switch (how()) {
     case How::Strike:
         return std::nullopt;
@@ -228,11 +271,15 @@ std::optional<Entry> RepairBar::missed() const {
         return TimeOut{left};
     case Missed::RightTimeOut:
         return TimeOut{opponentsOf(left)};
+    case Missed::SomethingElse:
+        break;
     }
     return std::nullopt;
 }
 
 std::optional<Entry> RepairBar::drafted() const {
+    if (m_drawnUp)
+        return m_drawnUp;
     if (!isStanding())
         return std::nullopt;
     switch (how()) {
@@ -247,7 +294,7 @@ std::optional<Entry> RepairBar::drafted() const {
 }
 
 QString RepairBar::prompt() const {
-    if (!isStanding())
+    if (!m_drawnUp && !isStanding())
         return Table::tr("This entry is struck already: choose another one.");
     if (drafted())
         return Table::tr("Enter records the correction.");
@@ -261,20 +308,36 @@ Findings RepairBar::findings(const Entry& entry) const {
 }
 
 Outcome RepairBar::record(const Entry& entry, const QString& reason) {
-    return reason.isEmpty() ? recorder().attempt(entry, placed()) : recorder().overrule(entry, reason, placed());
+    Outcome outcome =
+        reason.isEmpty() ? recorder().attempt(entry, placed()) : recorder().overrule(entry, reason, placed());
+    const auto* objected = std::get_if<Objected>(&outcome);
+    if (objected && std::ranges::any_of(objected->findings, isSeal)) // once the bar has said so itself
+        QMetaObject::invokeMethod(
+            this, [this, at = target()] { Q_EMIT sealMet(at); }, Qt::QueuedConnection);
+    return outcome;
 }
 
 void RepairBar::goToMissing() {
-    if (!substitutionTeam())
+    if (m_drawnUp)
+        setFocus(Qt::ShortcutFocusReason);
+    else if (!substitutionTeam())
         m_list->setFocus(Qt::ShortcutFocusReason);
     else
         (m_in->number() ? m_out : m_in)->field().setFocus(Qt::ShortcutFocusReason);
 }
 
-/// Only a rally's winner and a substitution's numbers: of the rest there is nothing else that could be meant.
+/// Who signs, signs again.
 bool RepairBar::mayChange() const {
-    return chosen() &&
-           (std::holds_alternative<RallyWon>(chosen()->entry) || std::holds_alternative<Substitution>(chosen()->entry));
+    return chosen() && isStanding() &&
+           !std::visit(Overloaded{[](const Signed&) { return true; }, [](const LeftUnsigned&) { return true; },
+                                  [](const Sealed&) { return true; }, [](const Reopened&) { return true; },
+                                  [](const auto&) { return false; }},
+                       chosen()->entry);
+}
+
+/// A rally's winner and a substitution's numbers; the rest is recorded anew at the table.
+bool RepairBar::isChangedHere() const {
+    return std::holds_alternative<RallyWon>(chosen()->entry) || std::holds_alternative<Substitution>(chosen()->entry);
 }
 
 void RepairBar::targetChanged() {
@@ -284,19 +347,24 @@ void RepairBar::targetChanged() {
                                 {Table::tr("Put in before it"), {}, Qt::Key_B}};
     if (mayChange()) {
         const bool rally = std::holds_alternative<RallyWon>(chosen()->entry);
+        const QString words = !isChangedHere() ? Table::tr("Record it anew")
+                              : rally          ? Table::tr("Other winner")
+                                               : Table::tr("Other numbers");
         m_hows.insert(m_hows.begin() + 1, How::Change);
-        options.insert(options.begin() + 1,
-                       {rally ? Table::tr("Other winner") : Table::tr("Other numbers"), {}, Qt::Key_O});
+        options.insert(options.begin() + 1, {words, {}, Qt::Key_O});
     }
     m_how->offer(std::move(options));
     const auto same = std::ranges::find(m_hows, before);
-    m_how->choose(same == m_hows.end() ? 0 : static_cast<int>(same - m_hows.begin()));
+    const bool stays = same != m_hows.end() && (before != How::Change || isChangedHere());
+    m_how->choose(stays ? static_cast<int>(same - m_hows.begin()) : 0);
     arrangeRows();
     offerNumbers();
     draftChanged();
 }
 
 void RepairBar::howChanged() {
+    if (how() == How::Change && !isChangedHere())
+        return recordAtTheTable(Placed::How::InsteadOf);
     m_missed->choose(-1);
     arrangeRows();
     offerNumbers();
@@ -306,6 +374,8 @@ void RepairBar::howChanged() {
 
 /// Where numbers are asked for, the rest makes room for them; choosing to put something in shows it again.
 void RepairBar::arrangeRows() {
+    if (m_drawnUp)
+        return;
     const bool numbers = substitutionTeam().has_value();
     setTitle(numbers ? fill(Table::tr("Correct an entry · substitution %1"), {codeOf(state(), *substitutionTeam())})
                      : Table::tr("Correct an entry"));
@@ -332,10 +402,10 @@ void RepairBar::offerNumbers() {
 void RepairBar::draftChanged() {
     showDraft();
     const std::optional<Entry> entry = drafted();
-    const bool possible = entry && !isRefused(findings(*entry));
-    showPreview(possible ? setfolio::sentence(
-                               previewOf(recorder().file().ledger().entries(), state(), {*entry, placed()}), m_log)
-                         : QString());
+    if (!entry || isRefused(findings(*entry)))
+        return showPreview({});
+    const MatchFile& file = recorder().file();
+    showPreview(setfolio::sentence(previewOf(file.ledger().entries(), file.state(), {*entry, placed()}), m_log));
 }
 
 void RepairBar::showPreview(const QString& words) {

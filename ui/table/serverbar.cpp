@@ -3,6 +3,7 @@
 #include "ui/table/serverbar.h"
 
 #include "core/rules/taking.h"
+#include "core/rules/ways.h"
 #include "ui/table/bench.h"
 #include "ui/table/numberfield.h"
 #include "ui/table/picks.h"
@@ -11,9 +12,6 @@
 #include "ui/wording/names.h"
 
 #include <QCoreApplication>
-
-#include <algorithm>
-#include <ranges>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -108,15 +106,9 @@ ShirtNumber ServerBar::expected() const {
 }
 
 void ServerBar::offerPoints() {
-    const int most = pointsOfTerm(state().set(), team()).count;
-    std::vector<OfferedNumber> counts;
-    for (int count = 0; count <= std::min(most, 5); ++count)
-        counts.push_back({ShirtNumber(count), {}});
-    if (most > 5)
-        counts.push_back({ShirtNumber(most), Table::tr("all")});
-    m_back->offer(std::move(counts));
-    const bool keeps = state().rulebook().wrongServerPoints == TakenBack::NoPoints;
-    m_back->setNumber(ShirtNumber(keeps ? 0 : most));
+    const std::optional<PointsToTakeBack> back = pointsToTakeBack(state(), team());
+    m_back->offer(countsUpTo(pointsOfTerm(state().set(), team()).count));
+    m_back->setNumber(ShirtNumber(back ? back->count : 0));
 }
 
 void ServerBar::ruledChanged() {
@@ -131,12 +123,7 @@ void ServerBar::ruledChanged() {
 }
 
 std::optional<EntryNumber> ServerBar::takenBackFrom() const {
-    const int count = m_back->number().value_or(ShirtNumber(0)).value;
-    int found = 0;
-    for (const Point& point : state().set().points | std::views::reverse)
-        if (point.team == team() && ++found == count)
-            return point.entry;
-    return std::nullopt;
+    return firstOfLast(state().set(), team(), m_back->number().value_or(ShirtNumber(0)).value);
 }
 
 std::optional<Entry> ServerBar::drafted() const {

@@ -3,6 +3,8 @@
 #include "ui/table/substitutionbar.h"
 
 #include "core/rules/notice.h"
+#include "core/rules/proposals.h"
+#include "core/rules/ways.h"
 #include "ui/table/bench.h"
 #include "ui/table/numberfield.h"
 #include "ui/table/picks.h"
@@ -59,19 +61,30 @@ SubstitutionBar::SubstitutionBar(Recorder& recorder, QWidget* parent)
     m_kind->offer({{Table::tr("Exceptional"), {}, Qt::Key_E}, {Table::tr("Place stays vacant"), {}, Qt::Key_V}});
     m_why->hide();
     connect(m_in, &NumberPick::changed, this, &SubstitutionBar::inChanged);
+    connect(&m_in->field(), &QLineEdit::textEdited, this, &SubstitutionBar::goOn);
+    connect(&m_out->field(), &NumberField::emptiedBack, this, [this] { m_in->field().setFocus(); });
     connect(m_out, &NumberPick::changed, this, &SubstitutionBar::outChanged);
     connect(m_kind, &OptionPick::changed, this, &SubstitutionBar::kindChanged);
 }
 
-void SubstitutionBar::open(Team team) {
+void SubstitutionBar::open(Team team, std::optional<ShirtNumber> out) {
+    start(team, out);
+    if (!out)
+        propose(proposedSubstitution(state(), team));
+    showDraft();
+}
+
+void SubstitutionBar::start(Team team, std::optional<ShirtNumber> out) {
     m_team = team;
     m_outIsProposed = false;
     m_in->setNumber(std::nullopt);
-    m_out->setNumber(std::nullopt);
+    m_out->setNumber(out);
+    m_out->field().holdKeys(false);
     m_kind->choose(-1);
     m_why->clear();
     setShown(m_why, false);
     setShown(m_in, true);
+    propose(std::nullopt);
     refill();
     showDraft();
     present(&m_in->field());
@@ -82,12 +95,32 @@ void SubstitutionBar::refill() {
     setTitle(
         fill(Table::tr("Substitution %1 · %2"),
              {codeOf(state(), m_team), substitutionsUsed(own.substitutions, state().rulebook().substitutionLimit)}));
-    m_in->offer(offered(benchOf(state(), m_team)));
+    offerIn();
     m_out->offer(placesOf(state(), m_team));
+}
+
+/// Who may come in for the number that goes out, once that is known; the whole bench where it is not, or where nobody
+/// may and the reason is to be told.
+void SubstitutionBar::offerIn() {
+    const std::optional<ShirtNumber> out = m_outIsProposed ? std::nullopt : m_out->number();
+    std::vector<ShirtNumber> lawful;
+    if (out)
+        lawful = isExceptional() ? mayComeInExceptionally(state(), m_team, *out) : mayComeIn(state(), m_team, *out);
+    if (lawful.empty())
+        return m_in->offer(offered(benchOf(state(), m_team)));
+    const TeamInSet& own = state().set().teams[m_team];
+    std::vector<BenchPlayer> players;
+    for (const ShirtNumber number : lawful)
+        players.push_back({number, slotOf(own, number)});
+    m_in->offer(offered(players));
 }
 
 bool SubstitutionBar::isExceptional() const {
     return m_kind->chosen() == exceptional;
+}
+
+SubstitutionKind SubstitutionBar::kind() const {
+    return isExceptional() ? SubstitutionKind::Exceptional : SubstitutionKind::Regular;
 }
 
 bool SubstitutionBar::isVacating() const {
@@ -95,13 +128,13 @@ bool SubstitutionBar::isVacating() const {
 }
 
 std::optional<Entry> SubstitutionBar::drafted() const {
-    const std::optional<ShirtNumber> in = m_in->number();
-    const std::optional<ShirtNumber> out = m_out->number();
+    const std::optional<ShirtNumber> in = m_in->numberOrProposed();
+    const std::optional<ShirtNumber> out = m_out->numberOrProposed();
     if (!out || (!in && !isVacating()))
         return std::nullopt;
     if (isVacating())
         return PlaceVacated{m_team, *out, m_why->text().simplified()};
-    return Substitution{m_team, *in, *out, isExceptional() ? SubstitutionKind::Exceptional : SubstitutionKind::Regular};
+    return Substitution{m_team, *in, *out, kind()};
 }
 
 QString SubstitutionBar::prompt() const {
@@ -109,6 +142,10 @@ QString SubstitutionBar::prompt() const {
         return m_out->number() ? placeStaysVacant(state(), m_team) : Table::tr("Who leaves the court?");
     if (isExceptional() && m_out->number())
         return exceptionalMeans(state(), *m_out->number());
+    if (m_in->field().proposed())
+        return fill(
+            Table::tr("As before: %1 in for %2. Enter records it, or type another number."),
+            {QString::number(m_in->field().proposed()->value), QString::number(m_out->field().proposed()->value)});
     if (!m_in->number())
         return Table::tr("Number in, number out, Enter.");
     if (!m_out->number())
@@ -124,7 +161,7 @@ Findings SubstitutionBar::early() const {
     Findings common;
     bool first = true;
     for (const BenchPlayer& player : sixOf(state(), m_team)) {
-        const Findings these = findings(Substitution{m_team, *m_in->number(), player.number});
+        const Findings these = findings(Substitution{m_team, *m_in->number(), player.number, kind()});
         if (first)
             common = these;
         std::erase_if(common, [&](const Finding& finding) {
@@ -136,7 +173,8 @@ Findings SubstitutionBar::early() const {
 }
 
 void SubstitutionBar::goToMissing() {
-    (m_in->number() || isVacating() ? m_out : m_in)->field().setFocus(Qt::ShortcutFocusReason);
+    const bool outFirst = m_in->number() || isVacating() || (isExceptional() && !m_out->number());
+    (outFirst ? m_out : m_in)->field().setFocus(Qt::ShortcutFocusReason);
 }
 
 void SubstitutionBar::settled(const Entry& entry) {
@@ -144,7 +182,7 @@ void SubstitutionBar::settled(const Entry& entry) {
     const auto* substitution = std::get_if<Substitution>(&entry);
     if (substitution && isExceptional() && !why.isEmpty())
         remarkOn(*substitution, why);
-    open(m_team);
+    start(m_team); // nothing is proposed: Enter pressed twice is no second substitution
     QStringList words{substitution ? substitutionRecorded(*substitution, state())
                                    : placeVacatedRecorded(state(), m_team)};
     for (const Notice& notice : noticesFor(state(), entry))
@@ -157,10 +195,24 @@ void SubstitutionBar::remarkOn(const Substitution& substitution, const QString& 
     static_cast<void>(recorder().attempt(Remark{exceptionalRemark(state(), substitution, why)}));
 }
 
+void SubstitutionBar::propose(const std::optional<Substitution>& substitution) {
+    m_in->propose(substitution ? std::optional(substitution->in) : std::nullopt);
+    m_out->propose(substitution ? std::optional(substitution->out) : std::nullopt);
+}
+
+/// A number of two digits that says nothing of who goes out leaves the keyboard to that one.
+void SubstitutionBar::goOn() {
+    if (!m_out->number() && m_in->field().text().size() == 2 && early().empty())
+        m_out->field().setFocus(Qt::ShortcutFocusReason);
+}
+
 void SubstitutionBar::inChanged() {
+    propose(std::nullopt);
     const std::optional<ShirtNumber> in = m_in->number();
-    const std::optional<ShirtNumber> proposed = in ? proposedOut(state().set().teams[m_team], *in) : std::nullopt;
-    if (proposed || m_outIsProposed) {
+    m_out->field().holdKeys(in.has_value());
+    const std::optional<ShirtNumber> proposed =
+        in && !isExceptional() ? proposedOut(state().set().teams[m_team], *in) : std::nullopt;
+    if (m_outIsProposed || (proposed && !m_out->number())) {
         m_out->setNumber(proposed);
         m_outIsProposed = proposed.has_value();
     }
@@ -168,15 +220,23 @@ void SubstitutionBar::inChanged() {
 }
 
 void SubstitutionBar::outChanged() {
+    propose(std::nullopt);
     m_outIsProposed = false;
+    offerIn();
     showDraft();
 }
 
 void SubstitutionBar::kindChanged() {
+    propose(std::nullopt);
     setShown(m_in, !isVacating());
     setShown(m_why, isVacating() || isExceptional());
     if (isVacating())
         m_in->setNumber(std::nullopt);
+    if (m_kind->chosen() >= 0 && m_outIsProposed) { // it was proposed as the place of a regular substitute
+        m_out->setNumber(std::nullopt);
+        m_outIsProposed = false;
+    }
+    offerIn();
     showDraft();
     goToMissing();
 }

@@ -8,7 +8,8 @@
 
 namespace setfolio {
 
-/// Number in, number out (proposed where there is only one lawful answer), Enter. An exceptional one, and a place that
+/// Number in, number out (proposed where there is only one lawful answer), Enter; or Enter alone for the substitution
+/// that is proposed when the bar opens. An exceptional one, and a place that
 /// stays vacant because nobody can come in, say what happened.
 class SubstitutionBar : public EntryBar {
     Q_OBJECT
@@ -16,7 +17,8 @@ class SubstitutionBar : public EntryBar {
 public:
     explicit SubstitutionBar(Recorder& recorder, QWidget* parent = nullptr);
 
-    void open(Team team);
+    /// `out`: who goes out, where that is known.
+    void open(Team team, std::optional<ShirtNumber> out = {});
     [[nodiscard]] Team team() const { return m_team; }
 
 protected:
@@ -29,7 +31,12 @@ protected:
 private:
     [[nodiscard]] bool isExceptional() const;
     [[nodiscard]] bool isVacating() const;
+    [[nodiscard]] SubstitutionKind kind() const;
+    void offerIn();
+    void start(Team team, std::optional<ShirtNumber> out = std::nullopt);
     void refill();
+    void propose(const std::optional<Substitution>& substitution);
+    void goOn();
     void inChanged();
     void outChanged();
     void kindChanged();

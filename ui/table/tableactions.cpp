@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/tableactions.h"
 
+#include "ui/table/keys.h"
+
 #include <QAction>
 #include <QActionGroup>
 #include <QCoreApplication>
@@ -18,20 +20,26 @@ struct Table {
     Q_DECLARE_TR_FUNCTIONS(Table)
 };
 
-QString titleOf(TableMenu menu) {
-    switch (menu) {
-    case TableMenu::Match:
-        return Table::tr("&Match");
-    case TableMenu::Set:
-        return Table::tr("&Set");
-    case TableMenu::Rally:
-        return Table::tr("&Rally");
-    case TableMenu::Sheet:
-        return Table::tr("S&heet");
-    case TableMenu::View:
-        return Table::tr("&View");
+QString nameOf(LookChoice look) {
+    switch (look) {
+    case LookChoice::AsSystem:
+        return Table::tr("Look as the system");
+    case LookChoice::Light:
+        return Table::tr("Light look");
+    case LookChoice::Dark:
+        return Table::tr("Dark look");
+    case LookChoice::HighContrast:
+        return Table::tr("High contrast");
     }
     return {};
+}
+
+QAction* addChoice(QMenu& menu, QActionGroup& group, const QString& name, const QString& id) {
+    QAction* action = menu.addAction(name);
+    action->setObjectName(id);
+    action->setCheckable(true);
+    group.addAction(action);
+    return action;
 }
 
 } // namespace
@@ -40,7 +48,7 @@ TableActions::TableActions(QWidget& window) : QObject(&window) {
     for (const CommandInfo& info : allCommands()) {
         auto* action = new QAction(nameOf(info.command), &window);
         action->setObjectName(info.id);
-        action->setShortcuts(info.keys);
+        action->setShortcuts(keysOf(info.command));
         action->setAutoRepeat(false);
         connect(action, &QAction::triggered, this, [this, command = info.command] { Q_EMIT commanded(command); });
         window.addAction(action);
@@ -54,15 +62,16 @@ TableActions::~TableActions() {
 }
 
 void TableActions::fill(QMenuBar& bar) {
-    for (const TableMenu which :
-         {TableMenu::Match, TableMenu::Set, TableMenu::Rally, TableMenu::Sheet, TableMenu::View}) {
+    for (const TableMenu which : allTableMenus) {
         QMenu* menu = bar.addMenu(titleOf(which));
         for (const CommandInfo& info : allCommands())
             if (info.menu == which)
                 menu->addAction(m_actions.at(info.command));
         if (which != TableMenu::View)
             continue;
+        menu->addSeparator();
         addLooks(*menu);
+        addTextSizes(*menu);
         menu->addSeparator();
         m_view = menu;
     }
@@ -74,19 +83,23 @@ void TableActions::setSituation(const Situation& situation) {
 }
 
 void TableActions::addLooks(QMenu& menu) {
-    menu.addSeparator();
+    QMenu* looks = menu.addMenu(Table::tr("&Look"));
     auto* group = new QActionGroup(this);
-    const std::array<std::pair<LookChoice, QString>, 3> choices{
-        {{LookChoice::AsSystem, Table::tr("Look as the system")},
-         {LookChoice::Light, Table::tr("Light look")},
-         {LookChoice::Dark, Table::tr("Dark look")}}};
-    for (const auto& [choice, name] : choices) {
-        QAction* action = menu.addAction(name);
-        action->setObjectName(u"look%1"_s.arg(static_cast<int>(choice)));
-        action->setCheckable(true);
-        group->addAction(action);
+    for (const LookChoice choice : allLookChoices) {
+        QAction* action = addChoice(*looks, *group, nameOf(choice), u"look%1"_s.arg(static_cast<int>(choice)));
+        action->setChecked(choice == programLook());
         m_looks.emplace(choice, action);
-        connect(action, &QAction::triggered, this, [this, choice = choice] { Q_EMIT lookChosen(choice); });
+        connect(action, &QAction::triggered, this, [this, choice] { Q_EMIT lookChosen(choice); });
+    }
+}
+
+void TableActions::addTextSizes(QMenu& menu) {
+    QMenu* sizes = menu.addMenu(Table::tr("Size of &words"));
+    auto* group = new QActionGroup(this);
+    for (const int percent : textSizes) {
+        QAction* action = addChoice(*sizes, *group, Table::tr("%1 %").arg(percent), u"textSize%1"_s.arg(percent));
+        action->setChecked(percent == programTextSize());
+        connect(action, &QAction::triggered, this, [this, percent] { Q_EMIT textSizeChosen(percent); });
     }
 }
 

@@ -40,10 +40,12 @@ public:
 Q_SIGNALS:
     void commanded(TableCommand command);
     void lookChosen(LookChoice choice);
+    void textSizeChosen(int percent);
     void languageChosen(setfolio::Language language);
 
 private:
     void addLooks(QMenu& menu);
+    void addTextSizes(QMenu& menu);
 
     std::map<TableCommand, QAction*> m_actions;
     std::map<LookChoice, QAction*> m_looks;

@@ -3,10 +3,13 @@
 #include "ui/table/tabledialogs.h"
 
 #include "ui/dialogs/lineupdialog.h"
+#include "ui/dialogs/officialsdialog.h"
 #include "ui/dialogs/rosterdialog.h"
 #include "ui/dialogs/setdialogs.h"
 #include "ui/dialogs/tossdialog.h"
 #include "ui/print/preview.h"
+#include "ui/signoff/reopendialog.h"
+#include "ui/signoff/signoffdialog.h"
 #include "ui/table/interval.h"
 #include "ui/wording/tablewords.h"
 
@@ -44,11 +47,24 @@ TableDialogs standardDialogs(const SheetFonts& fonts, const Clock& clock) {
     dialogs.roster = [](QWidget* parent, const MatchState& state, Team team) {
         return answerOf(RosterDialog(state, team, parent));
     };
+    dialogs.officials = [](QWidget* parent, const MatchState& state) -> std::optional<Answer> {
+        OfficialsDialog dialog(state, parent);
+        return dialog.exec() == QDialog::Accepted ? std::optional(Answer{dialog.result(), {}}) : std::nullopt;
+    };
     dialogs.setEnd = [](QWidget* parent, const MatchState& state, QTime now) {
         return answerOf(SetEndDialog(state, now, QLocale(), parent));
     };
     dialogs.closeMatch = [](QWidget* parent, const MatchState& state) {
         return answerOf(MatchCloseDialog(state, QLocale(), parent));
+    };
+    dialogs.signOff = [fonts](QWidget* parent, Recorder& recorder, std::optional<int> set) {
+        SignOffDialog(recorder, set, fonts, parent).exec();
+    };
+    dialogs.reopen = [](QWidget* parent, const MatchState& state, std::optional<int> set) -> std::optional<Answer> {
+        ReopenDialog dialog(state, set, parent);
+        if (dialog.exec() != QDialog::Accepted)
+            return std::nullopt;
+        return Answer{dialog.result(), std::nullopt};
     };
     dialogs.print = [fonts, clock](QWidget* parent, const MatchFile& file) {
         PreviewOptions options;

@@ -19,6 +19,8 @@ class QWidget;
 
 namespace setfolio {
 
+class Recorder;
+
 /// What a dialog asks to be recorded, with the referee's reason where it is against a finding.
 struct Answer {
     Entry entry;
@@ -30,8 +32,12 @@ struct TableDialogs {
     std::function<std::optional<Answer>(QWidget*, const MatchState&)> toss;
     std::function<std::vector<Answer>(QWidget*, const MatchState&, Team first)> lineUp; ///< of one team or of both
     std::function<std::optional<Answer>(QWidget*, const MatchState&, Team)> roster;
+    std::function<std::optional<Answer>(QWidget*, const MatchState&)> officials;
     std::function<std::optional<Answer>(QWidget*, const MatchState&, QTime now)> setEnd;
     std::function<std::optional<Answer>(QWidget*, const MatchState&)> closeMatch;
+    /// Of a set, or of the match; it records by itself.
+    std::function<void(QWidget*, Recorder&, std::optional<int> set)> signOff;
+    std::function<std::optional<Answer>(QWidget*, const MatchState&, std::optional<int> set)> reopen;
     std::function<void(QWidget*, const MatchFile&)> print;
 };
 

@@ -2,15 +2,18 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/tableforms.h"
 
+#include "core/rules/taking.h"
+#include "core/rules/ways.h"
 #include "ui/table/bench.h"
 #include "ui/table/deckview.h"
 #include "ui/wording/barwords.h"
+#include "ui/wording/entrywords.h"
 #include "ui/wording/fill.h"
 #include "ui/wording/names.h"
 
 #include <QCoreApplication>
 
-#include <algorithm>
+#include <array>
 
 namespace setfolio {
 
@@ -47,6 +50,35 @@ std::optional<Entry> redesignated(Team team, const FormAnswers& answers) {
     if (!answers.number)
         return std::nullopt;
     return LiberoRedesignated{team, *answers.number, answers.other, answers.line};
+}
+
+constexpr std::array<std::pair<ReplayCause, Qt::Key>, 5> causes{{{ReplayCause::Injury, Qt::Key_I},
+                                                                 {ReplayCause::Interference, Qt::Key_O},
+                                                                 {ReplayCause::DoubleFault, Qt::Key_D},
+                                                                 {ReplayCause::Whistle, Qt::Key_W},
+                                                                 {ReplayCause::EarlyServe, Qt::Key_E}}};
+
+IllegalBy comingOf(const FormAnswers& answers) {
+    return answers.first == 1 ? IllegalBy::LiberoReplacement : IllegalBy::Substitution;
+}
+
+int pointsOf(const FormAnswers& answers) {
+    return answers.other.value_or(ShirtNumber(0)).value;
+}
+
+std::optional<IllegalPlayer> illegalPlayer(const MatchState& state, Team team, const FormAnswers& answers) {
+    if (!answers.number)
+        return std::nullopt;
+    return IllegalPlayer{team, *answers.number, comingOf(answers), firstOfLast(state.set(), team, pointsOf(answers))};
+}
+
+std::vector<OfferedNumber> courtOf(const MatchState& state, Team team) {
+    std::vector<OfferedNumber> numbers;
+    for (const BenchPlayer& player : sixOf(state, team))
+        numbers.push_back({player.number, roman(*player.slot)});
+    if (const auto& libero = state.set().teams[team].libero)
+        numbers.push_back({libero->libero, Table::tr("libero")});
+    return numbers;
 }
 
 QString redesignationPrompt(const FormAnswers& answers) {
@@ -110,6 +142,49 @@ Form redesignationForm(const MatchState& state, Team team) {
     form.line = Table::tr("Why she cannot play on");
     form.entry = [team](const FormAnswers& answers) { return redesignated(team, answers); };
     form.prompt = redesignationPrompt;
+    return form;
+}
+
+Form replayForm() {
+    Form form;
+    form.title = Table::tr("Replay: what for?");
+    for (const auto& [cause, key] : causes)
+        form.first.push_back({capitalised(causeWords(cause)),
+                              cause == ReplayCause::Interference ? Table::tr("from outside") : QString(), key});
+    form.choiceRecords = true;
+    form.entry = [](const FormAnswers& answers) -> std::optional<Entry> {
+        if (answers.first < 0)
+            return Replay{};
+        return Replay{Again::Replay, causes.at(static_cast<std::size_t>(answers.first)).first};
+    };
+    form.prompt = [](const FormAnswers&) { return Table::tr("Enter records a replay without its cause."); };
+    return form;
+}
+
+Form illegalPlayerForm(const MatchState& state, Team team) {
+    const auto pointsBack = [state, team](const FormAnswers& answers) -> std::optional<ShirtNumber> {
+        const auto back = pointsToTakeBack(state, team, comingOf(answers));
+        return ShirtNumber(back ? back->count : 0);
+    };
+    Form form;
+    form.title = fill(Table::tr("Illegal player of %1, found after play went on"), {codeOf(state, team)});
+    form.first = {{Table::tr("Substitution"), Table::tr("came in illegally"), Qt::Key_S},
+                  {Table::tr("Libero replacement"), Table::tr("an illegal one"), Qt::Key_L}};
+    form.numberLabel = Table::tr("Number");
+    form.numbers = courtOf(state, team);
+    form.otherLabel = Table::tr("Points");
+    form.others = countsUpTo(pointsOfTerm(state.set(), team).count);
+    form.otherFor = pointsBack;
+    form.begins.first = 0;
+    form.begins.other = pointsBack({});
+    form.entry = [state, team](const FormAnswers& answers) -> std::optional<Entry> {
+        const std::optional<IllegalPlayer> ruling = illegalPlayer(state, team, answers);
+        return ruling ? std::optional<Entry>(*ruling) : std::nullopt;
+    };
+    form.prompt = [state, team](const FormAnswers& answers) {
+        return answers.number ? illegalPlayerMeans(state, team, pointsOf(answers))
+                              : Table::tr("Who has no right to be on court?");
+    };
     return form;
 }
 

@@ -16,4 +16,9 @@ namespace setfolio {
 /// Who cannot play on as a libero, who takes her part if anybody does, and why. The team must have a libero.
 [[nodiscard]] Form redesignationForm(const MatchState& state, Team team);
 
+/// What a rally is played over for; each choice records the replay at once.
+[[nodiscard]] Form replayForm();
+/// Who has been found on court with no right to be there, how she came, and which points of her team go.
+[[nodiscard]] Form illegalPlayerForm(const MatchState& state, Team team);
+
 } // namespace setfolio

@@ -3,27 +3,30 @@
 #include "ui/table/tablewindow.h"
 
 #include "core/rules/notice.h"
+#include "ui/look/placeholders.h"
 #include "ui/table/conductor.h"
 #include "ui/table/deck.h"
+#include "ui/table/entrylist.h"
 #include "ui/table/inlinebars.h"
 #include "ui/table/interval.h"
 #include "ui/table/keybutton.h"
 #include "ui/table/noticeband.h"
 #include "ui/table/panel.h"
+#include "ui/table/repair.h"
 #include "ui/table/running.h"
 #include "ui/table/sheetview.h"
 #include "ui/table/stepcard.h"
 #include "ui/table/tableactions.h"
+#include "ui/table/tablelayout.h"
 #include "ui/table/timeoutcard.h"
 #include "ui/table/topbar.h"
 #include "ui/wording/errorwords.h"
 #include "ui/wording/tablewords.h"
 
 #include <QApplication>
-#include <QHBoxLayout>
 #include <QResizeEvent>
 #include <QScreen>
-#include <QVBoxLayout>
+#include <QScrollArea>
 
 #include <algorithm>
 
@@ -41,6 +44,27 @@ bool isShort(const Notice& notice) {
     return notice.kind == NoticeKind::SetPoint || notice.kind == NoticeKind::MatchPoint;
 }
 
+/// Shows what has the keyboard, wherever it is.
+class Scrolled : public QScrollArea {
+public:
+    Scrolled() {
+        connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
+            if (now && now != widget() && isAncestorOf(now))
+                ensureWidgetVisible(now);
+        });
+    }
+};
+
+QWidget* scrolled(QWidget* ground) {
+    auto* area = new Scrolled;
+    area->setObjectName(u"tableScroll"_s);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setWidgetResizable(true);
+    area->setWidget(ground);
+    return area;
+}
+
 } // namespace
 
 TableWindow::TableWindow(MatchFile file, const Clock& clock, const SheetFonts& fonts)
@@ -49,11 +73,11 @@ TableWindow::TableWindow(MatchFile file, const Clock& clock, const SheetFonts& f
 TableWindow::TableWindow(MatchFile file, Clock clock, SheetFonts fonts, TableDialogs dialogs)
     : m_recorder(new Recorder(std::move(file), std::move(clock), this)),
       m_fonts(std::move(fonts)),
-      m_dialogs(std::move(dialogs)),
-      m_system(QApplication::palette()) {
+      m_dialogs(std::move(dialogs)) {
     setObjectName(u"tableWindow"_s);
     connect(m_recorder, &Recorder::recorded, this, &TableWindow::showRecorded);
     connect(m_recorder, &Recorder::failed, this, &TableWindow::showFailure);
+    connect(m_recorder, &Recorder::placeChanged, this, &TableWindow::refresh);
     build();
     connectCommands();
     tellOfFile();
@@ -67,11 +91,17 @@ TableWindow::TableWindow(MatchFile file, Clock clock, SheetFonts fonts, TableDia
         setWindowState(Qt::WindowMaximized);
 }
 
+TableWindow::~TableWindow() = default;
+
 void TableWindow::setLook(LookChoice choice) {
-    m_choice = choice;
-    // Dialogs take their look from the program's palette.
-    QApplication::setPalette(choice == LookChoice::AsSystem ? m_system : paletteOf(themeFor(choice, m_system)));
+    setProgramLook(choice);
+    m_actions->showLook(choice);
     applyLook();
+}
+
+void TableWindow::setSight(Sight sight) {
+    m_sheet->setSight(sight);
+    m_top->setSight(sight);
 }
 
 void TableWindow::offerLanguages(std::vector<Language> languages, Language chosen) {
@@ -86,12 +116,18 @@ void TableWindow::perform(TableCommand command) {
 }
 
 void TableWindow::putOverSheet(QWidget& band) {
-    m_left->insertWidget(1, &band);
-    band.show();
+    m_layout->addBand(band);
 }
 
 bool TableWindow::event(QEvent* event) {
     const bool handled = QMainWindow::event(event);
+    if (event->type() == QEvent::ApplicationPaletteChange && m_layout) {
+        m_actions->showLook(programLook());
+        applyLook();
+    }
+    // the choice comes from the menu, which must not go while it is open
+    if (event->type() == QEvent::ApplicationFontChange && m_layout && textScale() != m_textScale)
+        QMetaObject::invokeMethod(this, &TableWindow::rebuild, Qt::QueuedConnection);
     if (event->type() == QEvent::UpdateRequest && m_unpainted.value != 0) {
         const EntryNumber number = m_unpainted;
         m_unpainted = {};
@@ -100,11 +136,18 @@ bool TableWindow::event(QEvent* event) {
     return handled;
 }
 
+void TableWindow::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape)
+        m_recorder->giveUpPlace();
+    else
+        QMainWindow::keyPressEvent(event);
+}
+
 void TableWindow::resizeEvent(QResizeEvent* event) {
     QMainWindow::resizeEvent(event);
     const double scale =
         std::min(static_cast<double>(width()) / drawnFor.width(), static_cast<double>(height()) / drawnFor.height());
-    if (std::max(1.0, scale) != m_look.scale)
+    if (std::max(1.0, scale) * m_textScale != m_look.scale)
         applyLook();
     placeBars();
 }
@@ -118,6 +161,7 @@ void TableWindow::changeEvent(QEvent* event) {
 }
 
 void TableWindow::build() {
+    m_textScale = textScale();
     auto* ground = new QWidget(this);
     ground->setObjectName(u"ground"_s);
     ground->setFocusPolicy(Qt::ClickFocus);
@@ -127,24 +171,17 @@ void TableWindow::build() {
     m_sheet = new SheetView(m_fonts, ground);
     m_panel = new Panel(ground);
     m_deck = new Deck(ground);
-    m_left = new QVBoxLayout; // a band takes its height from the sheet, so that the window needs no more
-    m_left->addWidget(m_band);
-    m_left->addWidget(m_sheet, 1);
-    m_upper = new QHBoxLayout;
-    m_upper->addLayout(m_left, 1);
-    m_upper->addWidget(m_panel);
-    m_column = new QVBoxLayout(ground);
-    m_column->addLayout(m_upper, 1);
-    m_column->addWidget(m_deck);
-    setCentralWidget(ground);
+    m_layout = std::make_unique<TableLayout>(*ground, TableParts{m_band, m_sheet, m_panel, m_deck}, m_textScale > 1);
+    setCentralWidget(m_textScale > 1 ? scrolled(ground) : ground);
     ground->setFocus(Qt::OtherFocusReason);
     m_bars = new InlineBars(*m_recorder, *ground);
+    inkPlaceholders(*ground);
     connect(m_deck, &Deck::placed, this, &TableWindow::placeBars);
 }
 
-/// What is on the screen is made of words through and through: in another language all of it is made anew. The match,
-/// its file and the size of the window stay.
+/// What is on the screen is made of words through and through: in another language or size all of it is made anew.
 void TableWindow::rebuild() {
+    const Sight sight = m_sheet->sight();
     delete m_conductor;
     delete m_actions;
     build();
@@ -152,6 +189,8 @@ void TableWindow::rebuild() {
     tellOfFile();
     applyLook();
     refresh();
+    if (sight != Sight::Enlarged)
+        setSight(sight);
     Q_EMIT rebuilt();
 }
 
@@ -162,10 +201,19 @@ void TableWindow::connectCommands() {
     m_conductor = new Conductor(*m_recorder, *m_bars, m_dialogs, stepTime, *this);
     connect(m_actions, &TableActions::commanded, this, &TableWindow::perform);
     connect(m_actions, &TableActions::lookChosen, this, &TableWindow::setLook);
+    connect(m_actions, &TableActions::lookChosen, this, &TableWindow::lookChosen);
+    connect(m_actions, &TableActions::textSizeChosen, this, &TableWindow::textSizeChosen);
     connect(m_actions, &TableActions::languageChosen, this, &TableWindow::languageChosen);
-    m_actions->showLook(m_choice);
     m_actions->offerLanguages(m_languages, m_language);
     connect(m_deck, &Deck::commanded, this, &TableWindow::perform);
+    connect(m_deck, &Deck::playerPressed, this, [this](const CourtPlayer& player) {
+        if (mayBeAsked(TableCommand::LeftSubstitution, situation()))
+            m_conductor->replace(player);
+    });
+    connect(&m_panel->list(), &EntryList::entryPressed, this, [this](EntryNumber entry) {
+        if (mayBeAsked(TableCommand::Correct, situation()))
+            m_conductor->correct(entry);
+    });
     connect(m_panel, &Panel::commanded, this, &TableWindow::perform);
     for (KeyButton* button : m_top->sights())
         connect(button, &KeyButton::clicked, this, [this, button] { perform(button->command()); });
@@ -173,17 +221,25 @@ void TableWindow::connectCommands() {
         m_refused = sentences;
         showStrip();
     });
+    connect(m_conductor, &Conductor::stepChanged, this, &TableWindow::refresh);
     connect(m_conductor, &Conductor::newMatchAsked, this, &TableWindow::newMatchAsked);
     connect(m_conductor, &Conductor::openMatchAsked, this, &TableWindow::openMatchAsked);
     connect(m_conductor, &Conductor::closeAsked, this, &TableWindow::close);
+    connect(m_conductor, &Conductor::teamBookAsked, this, &TableWindow::teamBookAsked);
+    connect(m_conductor, &Conductor::helpAsked, this, &TableWindow::helpAsked);
+    connect(m_conductor, &Conductor::keysAsked, this, &TableWindow::keysAsked);
+    connectSight();
+}
+
+void TableWindow::connectSight() {
     connect(m_conductor, &Conductor::pageAsked, m_sheet, &SheetView::turn);
     connect(m_conductor, &Conductor::goToLiveAsked, this, [this] {
         m_sheet->goToLive();
         m_panel->putTimeOutAway();
     });
     connect(m_conductor, &Conductor::sightAsked, this, [this](Sight sight) {
-        m_sheet->setSight(sight);
-        m_top->setSight(sight);
+        setSight(sight);
+        Q_EMIT sightChosen(sight);
     });
     connect(m_conductor, &Conductor::zoomAsked, m_sheet, &SheetView::zoom);
     connect(m_sheet, &SheetView::sightChanged, m_top, &TopBar::setSight);
@@ -202,12 +258,10 @@ void TableWindow::tellOfFile() {
 void TableWindow::applyLook() {
     const double scale =
         std::min(static_cast<double>(width()) / drawnFor.width(), static_cast<double>(height()) / drawnFor.height());
-    m_look = Look::of(themeFor(m_choice, m_system), std::max(1.0, scale));
+    m_look = Look::of(themeOf(QApplication::palette()), std::max(1.0, scale) * m_textScale);
+    m_look.stacked = m_textScale > 1;
     setPalette(paletteOf(m_look.theme));
-    m_column->setContentsMargins(m_look.whole(10), m_look.whole(9), m_look.whole(10), m_look.whole(10));
-    m_column->setSpacing(m_look.whole(10));
-    m_left->setSpacing(m_look.whole(10));
-    m_upper->setSpacing(m_look.whole(9));
+    m_layout->setLook(m_look);
     m_top->setLook(m_look);
     m_band->setLook(m_look);
     m_sheet->setLook(m_look);
@@ -219,7 +273,12 @@ void TableWindow::applyLook() {
 }
 
 void TableWindow::placeBars() {
-    m_bars->setPlace(m_deck->middle().translated(m_deck->pos()));
+    const QWidget& middle = m_deck->middle();
+    const QWidget* ground = middle.parentWidget() == m_deck ? m_deck->parentWidget() : middle.parentWidget();
+    QRect place(middle.mapTo(ground, QPoint()), middle.size());
+    if (m_look.stacked) // the whole width is little enough for a bar
+        place.setLeft(m_panel->x());
+    m_bars->setPlace(place);
 }
 
 void TableWindow::refresh() {
@@ -249,11 +308,15 @@ void TableWindow::showStrip() {
     strip.quiet = matchLine(state);
     strip.refused = m_refused;
     const Recorded* newest = m_recorder->newest();
-    if (newest) {
+    if (m_recorder->place()) {
+        strip.told += atThePlace(*m_recorder->place(), m_log);
+    } else if (newest) {
         if (const auto* substitution = std::get_if<Substitution>(&newest->entry))
             strip.told += substitutionRecorded(*substitution, state);
         for (const Notice& notice : noticesFor(state, newest->entry))
-            (isShort(notice) ? strip.points : strip.told) += sentence(notice, state);
+            (!isShort(notice)                       ? strip.told
+             : isToBeTold(state.rulebook(), notice) ? strip.points
+                                                    : strip.quietPoints) += sentence(notice, state);
     }
     m_deck->strip().setView(strip);
 }
@@ -291,7 +354,8 @@ void TableWindow::showRecorded(EntryNumber number) {
 }
 
 Situation TableWindow::situation() const {
-    return {phaseOf(m_recorder->state()), m_recorder->isReadOnly(), m_recorder->canUndo(), m_recorder->canRedo()};
+    return {phaseOf(m_recorder->state()), m_recorder->isReadOnly(), m_recorder->canUndo(), m_recorder->canRedo(),
+            m_conductor->isSignOffPutOff()};
 }
 
 } // namespace setfolio

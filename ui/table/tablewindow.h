@@ -10,6 +10,7 @@
 #include "ui/table/look.h"
 #include "ui/table/noticestrip.h"
 #include "ui/table/recorder.h"
+#include "ui/table/sight.h"
 #include "ui/table/tabledialogs.h"
 #include "ui/wording/entrylog.h"
 #include "ui/wording/languages.h"
@@ -17,8 +18,7 @@
 #include <QMainWindow>
 #include <QTimer>
 
-class QHBoxLayout;
-class QVBoxLayout;
+#include <memory>
 
 namespace setfolio {
 
@@ -29,6 +29,7 @@ class NoticeBand;
 class Panel;
 class SheetView;
 class TableActions;
+class TableLayout;
 class TopBar;
 
 class TableWindow : public QMainWindow {
@@ -38,9 +39,15 @@ public:
     /// With the dialogs of the program.
     TableWindow(MatchFile file, const Clock& clock, const SheetFonts& fonts);
     TableWindow(MatchFile file, Clock clock, SheetFonts fonts, TableDialogs dialogs);
+    ~TableWindow() override;
 
     [[nodiscard]] const MatchFile& file() const { return m_recorder->file(); }
+    /// Marks the look in the menu and gives it to the program, and so to this window and all others.
     void setLook(LookChoice choice);
+    /// How much of the sheet is seen, as its buttons do it.
+    void setSight(Sight sight);
+    /// Makes everything in the window anew: its words or its keys are others. The match and its file stay.
+    void rebuild();
     /// The languages that the View menu offers, and which of them is marked as chosen; none are offered at first.
     void offerLanguages(std::vector<Language> languages, Language chosen);
     /// Carries out a command as its key does, if it is enabled.
@@ -51,23 +58,30 @@ public:
 
 Q_SIGNALS:
     void lookChanged(const setfolio::Look& look);
+    void lookChosen(setfolio::LookChoice choice);
+    void textSizeChosen(int percent);
+    void sightChosen(setfolio::Sight sight);
     void languageChosen(setfolio::Language language);
     /// Everything in the window has been made anew, in another language; bands over the sheet are gone.
     void rebuilt();
     void newMatchAsked();
     void openMatchAsked();
+    void teamBookAsked();
+    void helpAsked();
+    void keysAsked();
     /// Everything that `entry` changed has been painted.
     void painted(setfolio::EntryNumber entry);
 
 protected:
     bool event(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
     void build();
-    void rebuild();
     void connectCommands();
+    void connectSight();
     void tellOfFile();
     void applyLook();
     void placeBars();
@@ -90,15 +104,12 @@ private:
     SheetView* m_sheet = nullptr;
     Panel* m_panel = nullptr;
     Deck* m_deck = nullptr;
-    QVBoxLayout* m_column = nullptr;
-    QHBoxLayout* m_upper = nullptr;
-    QVBoxLayout* m_left = nullptr; ///< beside the panel: bands and sheet
+    std::unique_ptr<TableLayout> m_layout;
+    double m_textScale = 1; ///< what the window has been built for
     QTimer m_ticker;
     EntryLog m_log;
     QString m_refused;       ///< why the last thing asked for was not recorded
     EntryNumber m_unpainted; ///< recorded, and on its way to the screen
-    QPalette m_system;
-    LookChoice m_choice = LookChoice::AsSystem;
     Look m_look = Look::of(Theme::Light, 1);
     std::vector<Language> m_languages;
     Language m_language = Language::AsSystem;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/teamarea.h"
 
+#include "ui/table/commands.h"
 #include "ui/table/draw.h"
 #include "ui/table/presskeys.h"
 
@@ -15,7 +16,7 @@ namespace setfolio {
 TeamArea::TeamArea(Side side, QWidget* parent) : QAbstractButton(parent), m_side(side) {
     setObjectName(side == Side::Left ? u"teamAreaLeft"_s : u"teamAreaRight"_s);
     setFocusPolicy(Qt::TabFocus);
-    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
 }
 
 QSize TeamArea::sizeHint() const {
@@ -54,8 +55,8 @@ void TeamArea::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     paintGround(painter);
     paintScore(painter);
-    const double scoreRoom = draw::widthOf(QString::number(m_view.points), m_look.font(84, QFont::Bold));
-    paintWords(painter, width() - scoreRoom - m_look.px(20 + 38 + 18));
+    const double scoreRoom = draw::widthOf(QString::number(m_view.points), scoreFont());
+    paintWords(painter, width() - scoreRoom - (m_look.stacked ? m_look.px(16 + 18 + 8) : m_look.px(20 + 38 + 18)));
     paintFoot(painter);
     if (hasFocus())
         draw::focusRing(painter, QRectF(rect()), m_look.px(10), m_look);
@@ -80,16 +81,21 @@ void TeamArea::paintGround(QPainter& painter) const {
                             barWidth / 2);
 }
 
+/// The score is large enough to give the words some of its room.
+QFont TeamArea::scoreFont() const {
+    return m_look.font(m_look.stacked ? 64 : 84, QFont::Bold);
+}
+
 void TeamArea::paintScore(QPainter& painter) const {
-    const double inner = m_look.px(38);
+    const double inner = m_look.px(m_look.stacked ? 18 : 38);
     draw::text(painter, {m_side == Side::Left ? width() - inner : inner, height() / 2.0},
-               QString::number(m_view.points), m_look.font(84, QFont::Bold), ink(),
+               QString::number(m_view.points), scoreFont(), ink(),
                m_side == Side::Left ? draw::From::Right : draw::From::Left);
 }
 
 void TeamArea::paintWords(QPainter& painter, double room) const {
     const auto from = m_side == Side::Left ? draw::From::Left : draw::From::Right;
-    const double x = fromOuter(m_look.px(20));
+    const double x = fromOuter(m_look.px(m_look.stacked ? 16 : 20));
     draw::text(painter, {x, height() * 0.21}, m_view.name, m_look.font(17, QFont::DemiBold), ink(), from, room);
     draw::text(painter, {x, height() * 0.45}, callOf(m_view.call), m_look.font(22, QFont::Bold), ink(), from, room);
 }
@@ -119,6 +125,12 @@ void TeamArea::paintArrow(QPainter& painter, const QRectF& box) const {
     painter.setPen(QPen(isSolid() ? QColor(0x8B, 0x94, 0x9D) : QColor(0x6B, 0x73, 0x7B), 1));
     painter.setBrush(isSolid() ? QColor(0x2A, 0x2E, 0x34) : QColor(0xF1, 0xF3, 0xF4));
     painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), m_look.px(5), m_look.px(5));
+    const QString cap = keyCapOf(m_side == Side::Left ? TableCommand::LeftWins : TableCommand::RightWins);
+    if (cap != (m_side == Side::Left ? u"←"_s : u"→"_s)) {
+        draw::text(painter, box.center(), cap, m_look.font(13, QFont::DemiBold), ink(), draw::From::Centre,
+                   box.width());
+        return;
+    }
     const double direction = m_side == Side::Left ? -1 : 1;
     const QPointF tip = box.center() + QPointF(direction * m_look.px(11), 0);
     painter.setPen(QPen(ink(), m_look.px(2.2)));

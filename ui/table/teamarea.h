@@ -32,6 +32,7 @@ protected:
 
 private:
     void paintGround(QPainter& painter) const;
+    [[nodiscard]] QFont scoreFont() const;
     void paintScore(QPainter& painter) const;
     void paintWords(QPainter& painter, double room) const;
     void paintFoot(QPainter& painter) const;

@@ -60,13 +60,15 @@ void TopBar::setLook(const Look& look) {
                            u"QMenu { background: %5; color: %2; border: 1px solid %6; }"
                            u"QMenu::item { padding: 10px 24px; }"
                            u"QMenu::item:selected { background: %7; color: %8; }"
-                           u"QMenu::item:disabled { color: %6; }"_s.arg(
+                           u"QMenu::item:disabled { color: %10; }"_s.arg(
                                look.colours.bar.name(), look.colours.text.name(), QString::number(look.whole(14)),
                                QString::number(look.whole(11)), look.colours.panel.name(), look.colours.edge.name(),
-                               amber().name(), onAmber().name(), QString::number(look.whole(13))));
+                               amber().name(), onAmber().name(), QString::number(look.whole(13)),
+                               look.colours.secondary.name()));
     const std::pair<KeyButton*, int> widths[] = {
         {m_liveBand, 122}, {m_pageWidth, 130}, {m_wholePage, 134}, {m_smaller, 44}, {m_larger, 44}};
     for (const auto& [button, width] : widths) {
+        button->setVisible(!look.stacked); // there is no room for them; the View menu has them all
         button->setLook(look);
         button->setFixedSize(look.whole(width), look.whole(44));
     }
@@ -102,9 +104,13 @@ void TopBar::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), m_look.colours.bar);
     const double right = paintSaved(painter) - m_look.px(24);
-    const double left = m_larger->geometry().right() + m_look.px(24);
-    draw::text(painter, {(left + right) / 2, height() / 2.0}, m_title, m_look.font(13, QFont::DemiBold),
-               m_look.colours.text, draw::From::Centre, right - left);
+    const QWidget* last = m_larger->isHidden() ? static_cast<QWidget*>(m_menus) : m_larger;
+    const double left = last->geometry().right() + m_look.px(24);
+    const QFont font = m_look.font(13, QFont::DemiBold);
+    if (m_look.stacked && draw::widthOf(m_title, font) > right - left)
+        return; // the desktop shows it over the window
+    draw::text(painter, {(left + right) / 2, height() / 2.0}, m_title, font, m_look.colours.text, draw::From::Centre,
+               right - left);
 }
 
 double TopBar::paintSaved(QPainter& painter) const {

@@ -46,6 +46,14 @@ QString outFor(SanctionLevel level) {
     return {};
 }
 
+/// What a ruling takes back, and whose it is.
+QString takenBack(const MatchState& state, Team team, int points) {
+    const QString back = points == 0
+                             ? Table::tr("; no point is taken back.")
+                             : fill(Table::tr("; points of %1 taken back: %2."), {codeOf(state, team), number(points)});
+    return back + u' ' + Table::tr("The first referee rules.");
+}
+
 QString inParts(const QString& head, QStringList parts) {
     parts.removeAll(QString());
     if (parts.isEmpty())
@@ -112,10 +120,15 @@ QString wrongServerMeans(const MatchState& state, const WrongServer& ruling, int
     const bool serves = state.set().serving == ruling.team && !state.set().winner;
     QString words = serves ? fill(Table::tr("Point and serve to %1"), {codeOf(state, opponentsOf(ruling.team))})
                            : fill(Table::tr("%1 has the serve already"), {codeOf(state, opponentsOf(ruling.team))});
-    words += points == 0
-                 ? Table::tr("; no point is taken back.")
-                 : fill(Table::tr("; points of %1 taken back: %2."), {codeOf(state, ruling.team), number(points)});
-    return words + u' ' + Table::tr("The first referee rules.");
+    return words + takenBack(state, ruling.team, points);
+}
+
+QString illegalPlayerMeans(const MatchState& state, Team team, int points) {
+    const Team others = opponentsOf(team);
+    const bool lost = !state.set().winner && (state.set().serving == team || state.set().contacted);
+    const QString words = lost ? capitalised(pointAndServeTo(state, others))
+                               : fill(Table::tr("%1 has the serve already"), {codeOf(state, others)});
+    return words + takenBack(state, team, points) + u' ' + Table::tr("Then record who goes out and who comes in.");
 }
 
 QString cardsWords(CardsShown cards) {

@@ -37,6 +37,8 @@ namespace setfolio {
 
 // sanctions
 
+/// Likewise for an illegal player of the team.
+[[nodiscard]] QString illegalPlayerMeans(const MatchState& state, Team team, int points);
 [[nodiscard]] QString cardsWords(CardsShown cards);
 /// The level, its cards and what it brings.
 [[nodiscard]] QString sanctionMeans(const MatchState& state, Team team, SanctionLevel level);

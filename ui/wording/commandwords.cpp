@@ -4,6 +4,8 @@
 
 #include "ui/wording/fill.h"
 #include "ui/wording/findingwords.h"
+#include "ui/wording/rulebooklabels.h"
+#include "ui/wording/rulebookwords.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -26,7 +28,7 @@ QString pattern(UsageError::Code code) {
     case UnknownPaper:   return Say::tr("There is no paper %1: choose letter or a4.");
     case UnknownInks:    return Say::tr("There are no inks %1: choose among cobalt-and-rust, heather-and-gorse, greys and black-only.");
     case UnknownSheet:   return Say::tr("There is no sheet %1: choose among match, set, hand-over, libero, coach, entries, slips, blank-slips and blank-set.");
-    case UnknownFormat:  return Say::tr("A match cannot be exported as %1: choose json.");
+    case UnknownFormat:  return Say::tr("A match cannot be exported as %1: choose json, csv or match-file.");
     case UnknownSeal:    return Say::tr("%1 is no seal: type the 24 signs of the code from the paper, without I, O, 0 or 1, or all 64 digits.");
     case UnknownPdfForm: return Say::tr("A PDF cannot be made as %1: choose archive or plain.");
     case MissingOption:  return Say::tr("The option %1 is missing.");
@@ -46,6 +48,19 @@ QString counts(int entries, int findings) {
     return findings == 0
                ? fill(Say::tr("Entries: %1."), {QString::number(entries)})
                : fill(Say::tr("Entries: %1, findings: %2."), {QString::number(entries), QString::number(findings)});
+}
+
+/// The setting that a finding rests on, its value, and where it comes from: "Time-outs, a team in a set: 2; NFHS 2003".
+QString ruleWords(const Finding& finding, const MatchState& state) {
+    if (!state.opened || finding.setting.isEmpty())
+        return {};
+    const QString value = valueWords(finding.setting, state.rulebook());
+    const QString label = settingLabel(finding.setting);
+    QString words = value.isEmpty() ? label : fill(Say::tr("%1: %2"), {label, value});
+    const QString source = sourceOf(finding, state.rulebook());
+    if (!source.isEmpty())
+        words += QStringLiteral("; ") + source;
+    return words;
 }
 
 } // namespace
@@ -70,16 +85,22 @@ QString helpText() {
         "                                         it is decided, if none is named\n"
         "               [--inks NAME]             in cobalt-and-rust, heather-and-gorse, greys or black-only\n"
         "               [--as archive|plain]      as PDF/A-1b for the archive, or plain; archive if not named\n"
+        "               [--numbers-only]          without anybody's name\n"
         "setfolio check FILE...                   say whether each FILE is whole and lawful\n"
         "               [--seal CODE]             whether it is what was signed under the CODE from the paper\n"
         "setfolio enter LIST --to FILE            judge a list of entries and write it as a new match file\n"
-        "setfolio export FILE --as json           write what stands on the sheets as JSON,\n"
+        "setfolio export FILE --as json|csv       write what stands on the sheets as JSON, or the entries as CSV,\n"
         "               [--to PATH]               to PATH, or else to standard output\n"
+        "               [--numbers-only]          without anybody's name\n"
+        "setfolio export FILE --as match-file --numbers-only --to COPY\n"
+        "                                         write a match file without names, with a chain of its own\n"
         "setfolio --help                          this text\n"
         "setfolio --version                       name and version\n"
         "\n"
         "A LIST holds one entry a line, each a JSON object; - is standard input. An existing match file is never\n"
         "overwritten. Words after -- are files, even if they begin with -. Only the window needs a screen.\n"
+        "A CSV cell that a spreadsheet would run as a formula begins with an apostrophe. Names that the match knows\n"
+        "are taken out of remarks and reasons too; what else is written there stays.\n"
         "\n"
         "It ends with one of these codes; of several, with the highest:\n"
         "  0   done; the file is whole and lawful, and what was signed\n"
@@ -99,9 +120,8 @@ QString helpText() {
 QString findingLine(const QString& path, int line, const EntryFinding& finding, const MatchState& state) {
     QString text =
         fill(Say::tr("%1, line %2: %3"), {shown(path), QString::number(line), sentence(finding.finding, state)});
-    const QString source = state.opened ? sourceOf(finding.finding, state.rulebook()) : QString();
-    if (!source.isEmpty())
-        text += QStringLiteral(" [%1]").arg(source);
+    if (const QString rule = ruleWords(finding.finding, state); !rule.isEmpty())
+        text += QStringLiteral(" [%1]").arg(rule);
     if (finding.overruled)
         text +=
             u' ' + (finding.overruled->isEmpty() ? Say::tr("The referee let it stand.")
@@ -146,6 +166,13 @@ QString sheetsNotDrawn(const QString& path) {
 
 QString pagesWritten(const QString& path, int pages) {
     return fill(Say::tr("%1: written. Pages: %2."), {shown(path), QString::number(pages)});
+}
+
+QString namesLeftOut(const QString& path) {
+    return fill(
+        Say::tr("%1: written without names. It is a match file of its own: the seals of the original do not hold "
+                "for it, and free text holds no name that the match knows, but read it before you pass it on."),
+        {shown(path)});
 }
 
 QString standardOutputFailed() {

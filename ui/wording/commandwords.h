@@ -37,7 +37,7 @@ struct UsageError {
 /// All of `setfolio --help`.
 [[nodiscard]] QString helpText();
 
-/// "a.setfolio, line 45: This is substitution 19 of SAL, ... [source] Overruled by the referee: reason."
+/// "a.setfolio, line 45: This is substitution 19 of SAL, ... [rule: value; source] The referee let it stand: reason."
 [[nodiscard]] QString findingLine(const QString& path, int line, const EntryFinding& finding, const MatchState& state);
 /// The verdict on a file that is whole: how many entries, and whether anything was found.
 [[nodiscard]] QString wholeFile(const QString& path, int entries, int findings);
@@ -53,6 +53,8 @@ struct UsageError {
 [[nodiscard]] QString holdsNoMatch(const QString& path);
 [[nodiscard]] QString sheetsNotDrawn(const QString& path);
 [[nodiscard]] QString pagesWritten(const QString& path, int pages);
+/// A copy of a match without names has been written.
+[[nodiscard]] QString namesLeftOut(const QString& path);
 [[nodiscard]] QString standardOutputFailed();
 [[nodiscard]] QString noScreen();
 [[nodiscard]] QString typefaceMissing(const QString& family, const QString& package);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/wording/fill.h"
 
+#include "ui/wording/shown.h"
+
 namespace setfolio {
 
 QString fill(const QString& pattern, std::initializer_list<QString> values) {
@@ -13,7 +15,7 @@ QString fill(const QString& pattern, std::initializer_list<QString> values) {
             filled += pattern.at(i);
             continue;
         }
-        filled += values.begin()[number - 1];
+        filled += asShown(values.begin()[number - 1]);
         ++i;
     }
     return filled;

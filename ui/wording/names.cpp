@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/wording/names.h"
 
+#include "ui/wording/shown.h"
+
 #include <QCoreApplication>
 
 namespace setfolio {
@@ -17,9 +19,9 @@ struct Names {
 QString codeOf(const MatchState& state, Team team) {
     const TeamName name = state.opened ? state.opened->teams[team] : TeamName{};
     if (!name.code.isEmpty())
-        return name.code;
+        return asShown(name.code);
     if (!name.name.isEmpty())
-        return name.name;
+        return asShown(name.name);
     return team == Team::Home ? Names::tr("home team") : Names::tr("visitors");
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/wording/nextstep.h"
 
+#include "core/match/signoff.h"
 #include "ui/wording/fill.h"
 #include "ui/wording/names.h"
 
@@ -17,12 +18,12 @@ struct Table {
 
 NextStep stepBeforeSet(const SetState& set) {
     if (!set.servesFirst)
-        return {Step::Toss, {}};
+        return {Step::Toss, {}, {}};
     const Team left = set.left.value_or(Team::Home);
     for (const Team team : {left, opponentsOf(left)})
         if (!set.teams[team].lineUp)
-            return {Step::LineUp, team};
-    return {Step::StartSet, {}};
+            return {Step::LineUp, team, {}};
+    return {Step::StartSet, {}, {}};
 }
 
 QString setNumber(const MatchState& state) {
@@ -70,28 +71,50 @@ StepWords closeWords(const MatchState& state) {
             Table::tr("Close the match")};
 }
 
-} // namespace
+StepWords signOffWords(const NextStep& next) {
+    if (!next.set)
+        return {Table::tr("Next: sign-off of the match"),
+                Table::tr("Show it to the referee, then have it signed and seal it. It can wait."),
+                Table::tr("Sign off…")};
+    return {fill(Table::tr("Next: sign-off of set %1"), {QString::number(*next.set)}),
+            Table::tr("Show it to the referee, then have it signed and seal it. It can wait."), Table::tr("Sign off…")};
+}
 
-NextStep nextStep(const MatchState& state) {
-    switch (phaseOf(state)) {
+/// Between sets and after the last one; in play, nobody is asked to sign.
+bool isTimeToSign(Phase phase) {
+    return phase == Phase::BeforeSet || phase == Phase::MatchWon || phase == Phase::MatchClosed;
+}
+
+NextStep stepOfPlay(const MatchState& state, Phase phase) {
+    switch (phase) {
     case Phase::NotOpened:
-        return {Step::OpenMatch, {}};
+        return {Step::OpenMatch, {}, {}};
     case Phase::BeforeSet:
         return stepBeforeSet(state.set());
     case Phase::ReadyToServe:
-        return {Step::Serve, {}};
+        return {Step::Serve, {}, {}};
     case Phase::Rally:
-        return {Step::Decide, {}};
+        return {Step::Decide, {}, {}};
     case Phase::SetWon:
-        return {Step::EndSet, {}};
+        return {Step::EndSet, {}, {}};
     case Phase::MatchWon:
-        return {Step::CloseMatch, {}};
+        return {Step::CloseMatch, {}, {}};
     case Phase::Suspended:
-        return {Step::Resume, {}};
+        return {Step::Resume, {}, {}};
     case Phase::MatchClosed:
-        return {Step::Print, {}};
+        return {Step::Print, {}, {}};
     }
     return {};
+}
+
+} // namespace
+
+NextStep nextStep(const MatchState& state, bool signOffPutOff) {
+    const Phase phase = phaseOf(state);
+    if (!signOffPutOff && isTimeToSign(phase))
+        if (const std::optional<SignedPart> due = firstSignOffDue(state))
+            return {Step::SignOff, {}, due->set};
+    return stepOfPlay(state, phase);
 }
 
 StepWords wordsFor(const NextStep& next, const MatchState& state) {
@@ -112,11 +135,15 @@ StepWords wordsFor(const NextStep& next, const MatchState& state) {
         return endWords(state);
     case Step::CloseMatch:
         return closeWords(state);
+    case Step::SignOff:
+        return signOffWords(next);
     case Step::Resume:
         return {Table::tr("Play is suspended"), Table::tr("Go on when the first referee resumes play."),
                 Table::tr("Resume play…")};
     case Step::Print:
-        return {Table::tr("The match is closed"), Table::tr("The record is complete. Print it for the signatures."),
+        return {Table::tr("The match is closed"),
+                isSealed(state, std::nullopt) ? Table::tr("The record is signed and sealed. Print it.")
+                                              : Table::tr("The record is complete. Print it for the signatures."),
                 Table::tr("Print…")};
     }
     return {};

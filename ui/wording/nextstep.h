@@ -21,17 +21,20 @@ enum class Step : std::uint8_t {
     Decide, ///< the rally's result is awaited
     EndSet, ///< the second referee's confirmation is awaited
     CloseMatch,
-    Resume, ///< play is broken off
-    Print,  ///< nothing is left to record
+    SignOff, ///< a set, or the match, is to be signed
+    Resume,  ///< play is broken off
+    Print,   ///< nothing is left to record
 };
 
 struct NextStep {
     Step step = Step::OpenMatch;
     std::optional<Team> team; ///< whose line-up; the one left of the table comes first
+    std::optional<int> set;   ///< which is signed; none: the match
     bool operator==(const NextStep&) const = default;
 };
 
-[[nodiscard]] NextStep nextStep(const MatchState& state);
+/// A sign-off comes before what else could be done; one that was put off does not.
+[[nodiscard]] NextStep nextStep(const MatchState& state, bool signOffPutOff = false);
 
 struct StepWords {
     QString title;    ///< "Next: the toss"

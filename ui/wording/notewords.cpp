@@ -9,6 +9,7 @@
 #include "ui/wording/names.h"
 #include "ui/wording/sanctionwords.h"
 #include "ui/wording/sheetwords.h"
+#include "ui/wording/shown.h"
 #include "ui/wording/signoffwords.h"
 
 #include <QCoreApplication>
@@ -28,9 +29,9 @@ QString number(int value) {
 QString codeOf(const PerTeam<TeamName>& teams, Team team) {
     const TeamName& name = teams[team];
     if (!name.code.isEmpty())
-        return name.code;
+        return asShown(name.code);
     if (!name.name.isEmpty())
-        return name.name;
+        return asShown(name.name);
     return team == Team::Home ? Sheet::tr("Home") : Sheet::tr("Visitors");
 }
 

@@ -3,6 +3,7 @@
 #include "ui/wording/signoffwords.h"
 
 #include "ui/wording/fill.h"
+#include "ui/wording/shown.h"
 
 #include <QCoreApplication>
 
@@ -17,9 +18,9 @@ struct Say {
 QString teamWords(const PerTeam<TeamName>& teams, Team team) {
     const TeamName& name = teams[team];
     if (!name.code.isEmpty())
-        return name.code;
+        return asShown(name.code);
     if (!name.name.isEmpty())
-        return name.name;
+        return asShown(name.name);
     return team == Team::Home ? Say::tr("Home") : Say::tr("Visitors");
 }
 
@@ -76,6 +77,71 @@ QString signatoryWords(const Signatory& who, const PerTeam<TeamName>& teams) {
 
 QString protestWords(const QString& role) {
     return fill(Say::tr("%1, under protest"), {role});
+}
+
+QString namesLeftOutWords() {
+    return Say::tr("names left out");
+}
+
+QString namesSentence(bool leftOut, bool given) {
+    if (leftOut)
+        return Say::tr("Names of persons were left out of this document.");
+    return given ? Say::tr("This document names persons.") : Say::tr("Nobody is named in this document.");
+}
+
+QString signerLine(const QString& role, SignerStands stands) {
+    switch (stands) {
+    case SignerStands::ToSign:
+        return fill(Say::tr("%1: to sign"), {role});
+    case SignerStands::HasSigned:
+        return fill(Say::tr("%1: signed"), {role});
+    case SignerStands::SignedUnderProtest:
+        return fill(Say::tr("%1: signed under protest"), {role});
+    case SignerStands::LeftUnsigned:
+        return fill(Say::tr("%1: left unsigned"), {role});
+    }
+    Q_UNREACHABLE();
+}
+
+QString signOffTitle(std::optional<int> set) {
+    return set ? fill(Say::tr("Sign-off of set %1"), {QString::number(*set)}) : Say::tr("Sign-off of the match");
+}
+
+QString sealWords(std::optional<int> set) {
+    return set ? fill(Say::tr("Seal set %1"), {QString::number(*set)}) : Say::tr("Seal the match");
+}
+
+QString beforeSeal(std::optional<int> set) {
+    return set ? fill(
+                     Say::tr(
+                         "Nobody is still to sign. The seal closes set %1: whoever changes it later reopens it, with a "
+                         "name and a reason."),
+                     {QString::number(*set)})
+               : Say::tr(
+                     "Nobody is still to sign. The seal closes the match: whoever changes it later reopens it, with "
+                     "a name and a reason.");
+}
+
+QString underSeal(std::optional<int> set) {
+    return set ? fill(Say::tr("Set %1 is sealed. This code is printed on its sheet: keep the paper, or write the code "
+                              "down, to check the file against it."),
+                      {QString::number(*set)})
+               : Say::tr(
+                     "The match is sealed. This code is printed on its page: keep the paper, or write the code down, "
+                     "to check the file against it.");
+}
+
+QString reopenWords(std::optional<int> set) {
+    return set ? fill(Say::tr("Reopen set %1"), {QString::number(*set)}) : Say::tr("Reopen the match");
+}
+
+QString reopenMeans(std::optional<int> set) {
+    return set ? fill(Say::tr(
+                          "Set %1 is signed and sealed. To reopen it voids its seal and its signatures: they stay on "
+                          "the sheet, struck, and it is signed anew."),
+                      {QString::number(*set)})
+               : Say::tr("The match is signed and sealed. To reopen it voids its seal and its signatures: they stay on "
+                         "its page, struck, and it is signed anew.");
 }
 
 } // namespace setfolio

@@ -29,12 +29,15 @@ QString wonAtScore(const MatchState& state, Team team) {
 
 QString sentence(const Notice& notice, const MatchState& state) {
     const QString code = codeOf(state, notice.team);
+    const bool told = isToBeTold(state.rulebook(), notice);
     switch (notice.kind) {
     case NoticeKind::SubstitutionsUsed:
         return fill(Table::tr("Tell the second referee: %1 has used %2 of %3 substitutions."),
                     {code, number(notice.count), number(notice.limit)});
     case NoticeKind::LastTimeOutUsed:
-        return fill(Table::tr("Tell the second referee: %1 has taken its last time-out."), {code});
+        return fill(told ? Table::tr("Tell the second referee: %1 has taken its last time-out.")
+                         : Table::tr("%1 has taken its last time-out."),
+                    {code});
     case NoticeKind::SetPoint:
         return fill(Table::tr("Set point %1"), {code});
     case NoticeKind::MatchPoint:
@@ -42,7 +45,8 @@ QString sentence(const Notice& notice, const MatchState& state) {
     case NoticeKind::SetWonAtScore:
         return wonAtScore(state, notice.team);
     case NoticeKind::SidesChangeDue:
-        return fill(Table::tr("Tell the referees: %1 has %2 points, and the teams change sides."),
+        return fill(told ? Table::tr("Tell the referees: %1 has %2 points, and the teams change sides.")
+                         : Table::tr("%1 has %2 points, and the teams change sides."),
                     {code, number(notice.count)});
     case NoticeKind::WrongServerSilent:
         return fill(Table::tr("Number %2 of %1 is at the service line for number %3: say nothing before the serve."),

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
+#include "core/match/undo.h"
 #include "tests/support/matchbuilder.h"
 
 #include <QtTest>
@@ -175,6 +176,37 @@ private Q_SLOTS:
         match.add(Strike{newestUndone(match.entries()).value(), {}});
         QCOMPARE(match.state().set(), before.set());
         QVERIFY(!newestUndone(match.entries()));
+    }
+
+    void aCorrectionIsUndoneBeforeWhatCameBeforeIt() {
+        MatchBuilder match;
+        match.started().play("hhv");
+        const EntryNumber newest = match.last();
+        const auto points = [&match] { return match.state().set().points.size(); };
+        match.add(Strike{EntryNumber(newest.value - 1), {}}); // an older rally
+        QCOMPARE(points(), std::size_t(2));
+        QVERIFY(!newestUndone(match.entries())); // a correction is no undo
+        match.add(Strike{newestToUndo(match.entries()).value(), {}});
+        QCOMPARE(points(), std::size_t(3));
+        QCOMPARE(newestToUndo(match.entries()), std::optional(newest));
+        match.add(Strike{newest, {}});
+        QCOMPARE(points(), std::size_t(2));
+        for (const std::size_t redone : {3, 2}) { // the rally, then the correction
+            match.add(Strike{newestUndone(match.entries()).value(), {}});
+            QCOMPARE(points(), redone);
+        }
+        QVERIFY(!newestUndone(match.entries()));
+        QVERIFY(newestToUndo(match.entries()) != std::optional(newest)); // the correction again
+    }
+
+    void aReasonTellsACorrectionFromAnUndo() {
+        MatchBuilder match;
+        match.started().play("hh");
+        const EntryNumber newest = match.last();
+        match.add(Strike{newest, QStringLiteral("net touch")});
+        QVERIFY(!newestUndone(match.entries()));
+        match.add(Strike{newestToUndo(match.entries()).value(), {}});
+        QVERIFY(standsIn(match.entries(), newest));
     }
 
     void aPointGivenBeforeTheSetComesWithItsStart() {

@@ -11,6 +11,7 @@ namespace {
 constexpr auto lts = "NCAA Women's Volleyball 2012 and 2013 Rules, libero tracking sheet instructions";
 constexpr auto delta = "Delta Region libero serving instructions 2012";
 const std::string slips = "h slip 1 2 3 4 5 6 / 9 10; v slip 1 2 3 4 5 6 / 9 10; ";
+const std::string nobody = "end h; h slip 1 2 3 4 5 6 /; v slip 1 2 3 4 5 6 /; start; end h; ";
 
 } // namespace
 
@@ -139,6 +140,21 @@ void TestLiberoCases::whoIsLibero_data() {
     caseRow(hs, "end h; h slip 1 2 3 4 5 6 / 11",                    "",                             "Iowa Girls HSAU Libero Tracking Instructions: set by set");
     caseRow(cw, "end h; h slip 1 2 3 4 5 10 / 11",                   "",                             "NCAA Women's Volleyball 2012 and 2013 Rules, 10.1.1.3");
     caseRow(hs, "end h; h slip 1 2 3 4 5 6 / 9 10 11",               "too-many-liberos",             "NFHS Comments on the Rules 2026-27, 6-4-2");
+    // A libero named for the first time after a set without one: nothing against it where each slip names its own.
+    caseRow(hs, nobody + "h slip 1 2 3 4 5 6 / 9",                   "",                             "Iowa Girls HSAU Libero Tracking Instructions: set by set");
+    caseRow(cw, nobody + "h slip 1 2 3 4 5 6 / 9",                   "",                             "NCAA Women's Volleyball 2012 and 2013 Rules, 10.1.1.3: set by set");
+    caseRow(hs, nobody + "h slip 1 2 3 4 5 6 / 11",                  "",                             "Iowa Girls HSAU Libero Tracking Instructions: set by set");
+    caseRow(cl, nobody + "h slip 1 2 3 4 5 6 / 9",                   "",                             "from memory: on the first slip of the match");
+    caseRow(cl, nobody + "h slip 1 2 3 4 5 6 / 11",                  "libero-not-of-match",          "from memory: on the first slip of the match");
+    caseRow(in, nobody + "h slip 1 2 3 4 5 6 / 9",                   "",                             "FIVB Rules 2025-2028, 19.1.2: named before the match");
+    caseRow(in, nobody + "h slip 1 2 3 4 5 6 / 11",                  "libero-not-of-match",          "FIVB Rules 2025-2028, 19.1.2");
+    // A number that nobody wears.
+    caseRow(cw, "end h; h slip 1 2 3 4 5 6 / 19; h slip 1 2 3 4 5 6 /; h slip 1 2 3 4 5 6 / 9", "no-libero-this-set", "Referee magazine 09/2023");
+    caseRow(cw, "end h; h slip 1 2 3 4 5 6 / 19; h slip 1 2 3 4 5 6 /; h slip 1 2 3 4 5 7 /; h slip 1 2 3 4 5 6 / 9", "no-libero-this-set", "Referee magazine 09/2023");
+    caseRow(cw, "end h; h slip 1 2 3 4 5 6 / 9; h slip 1 2 3 4 5 6 /; h slip 1 2 3 4 5 6 / 10", "",  "Referee magazine 09/2023");
+    caseRow(cw, "end h; h slip 1 2 3 4 5 6 / 19; h slip 1 2 3 4 5 6 /; v slip 1 2 3 4 5 6 / 9", "",  "Referee magazine 09/2023: the team whose slip it was");
+    caseRow(cw, "end h; h slip 1 2 3 4 5 6 / 19; h slip 1 2 3 4 5 6 /; v slip 1 2 3 4 5 6 /; start; end h; h slip 1 2 3 4 5 6 / 9", "", "Referee magazine 09/2023: that set only");
+    caseRow(hs, "end h; h slip 1 2 3 4 5 6 / 19; h slip 1 2 3 4 5 6 /; h slip 1 2 3 4 5 6 / 9", "",  "NFHS Comments on the Rules 2020-21, 7-1-4a(2): corrected without penalty");
     caseRow(hs, "end h; h slip 1 2 3 4 5 6 /",                       "",                             "NFHS Comments on the Rules 2026-27, 6-4-2: none");
     caseRow(cw, "end h; h slip 1 2 3 4 5 6 / 9 10",                  "",                             "NCAA change report 2024, 12.1.1");
     caseRow(hs, "end h; h slip 1 2 3 4 5 6 / 6",                     "libero-in-line-up",            "NFHS Rules Interpretations 2016-17, 7-1-4");

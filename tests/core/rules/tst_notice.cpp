@@ -100,6 +100,14 @@ private Q_SLOTS:
         caseRow(in, "seen 1",                                      "",                           "FIVB Rules 2025-2028, 27.2.2.2");
         caseRow(in, "seen 4; seen 1",                              "",                           "FIVB Rules 2025-2028, 27.2.2.2");
         caseRow(in, "seen 4; rally s; h wrong 4",                  "",                           "FIVB Rules 2025-2028, 7.7.1.1");
+        // It is told as long as nobody has ruled: until the rally or the serve is done with, or the right number is seen.
+        caseRow(in, "seen 4; rally s; seen 1",                     "",                           "sense: the right one after all");
+        caseRow(in, "seen 4; rally s; seen 5",                     "wrong-server-told home",     "sense: another wrong one");
+        caseRow(in, "seen 4; h time-out",                          "wrong-server-silent home",   "sense: she may still stand there after it");
+        caseRow(in, "seen 4; rally sr",                            "",                           "FIVB Rules 2025-2028, 17.1.1, 17.2: the serve is repeated, by whom is seen then");
+        caseRow(in, "seen 4; rally sh",                            "",                           "common practice: the referees have let the rally stand");
+        caseRow(in, "seen 4; rally sv",                            "",                           "FIVB Rules 2025-2028, 7.7.1.1: the opponents have the point and the serve");
+        caseRow(in, "seen 4; h card 7 penalty",                    "",                           "FIVB Rules 2025-2028, 21.3.1: the serve has gone over");
         caseRow(hs, "h vacate 2; rally vh",                        "vacant-server home",         "from memory (NFHS 6-2-1, 6-2-2)");
         caseRow(hs, "h vacate 3; rally vh",                        "",                           "from memory (NFHS 6-2-1, 6-2-2)");
         caseRow(in, "h libero 9 5; rally v",                       "",                           "FIVB Rules 2025-2028, 19.3.1");

@@ -197,6 +197,16 @@ void TestWays::whatARulingOnAWrongServerTakesBack() {
     QCOMPARE(count(hs, "rally hhhvs"), 0);
     QCOMPARE(count(in, "rally hhhvs"), 3);
     QCOMPARE(count(hs, "rally v"), 0);
+    const auto illegal = [](const char* rulebook, const char* play, IllegalBy by) {
+        const auto points = pointsToTakeBack(after(rulebook, play), H, by);
+        return points ? points->count : 0;
+    };
+    // FIVB Rules 2025-2028, 15.9.2 and 19.3.2.9; from memory for the other families
+    QCOMPARE(illegal(in, "rally vhhhhv", IllegalBy::Substitution), 3);
+    QCOMPARE(illegal(in, "rally vhhhhvs", IllegalBy::LiberoReplacement), 3);
+    QCOMPARE(illegal(hs, "rally vhhhhv", IllegalBy::LiberoReplacement), 3);
+    QCOMPARE(illegal(hs, "rally vhhhhvs", IllegalBy::LiberoReplacement), 0);
+    QCOMPARE(illegal(cl, "rally vhhhhvs", IllegalBy::Substitution), 0);
     // What is offered is lawful, and takes back so many.
     const CasePlay play(QString::fromLatin1(hs), QStringLiteral("rally vhhhhv"));
     const auto points = pointsToTakeBack(play.state(), H);

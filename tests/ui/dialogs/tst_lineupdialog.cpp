@@ -50,6 +50,7 @@ class LineUpDialogTest : public QObject {
 
 private Q_SLOTS:
     void aWholeNumberGoesOnToTheNextPosition();
+    void theDeadlineCountsDownBesideTheButtons();
     void anAmbiguousDigitWaitsForSpace();
     void backspaceInAnEmptyPlaceGoesBack();
     void afterTheLastFieldTheOtherTeamHasTheKeyboard();
@@ -63,12 +64,31 @@ private Q_SLOTS:
     void doubleZeroIsNoNumber();
     void numbersMayBeTapped();
     void theEarlierLineUpComesOnlyWhenAskedFor();
+    void theEarlierLineUpMayBeTurned();
     void theRostersLiberosComeOnlyWhenAskedFor();
     void aRecordedLineUpIsShownAndNotRecordedAgain();
     void theServingOrderIsShown_data();
     void theServingOrderIsShown();
     void afterTheStartNothingIsRecorded();
 };
+
+void LineUpDialogTest::theDeadlineCountsDownBesideTheButtons() {
+    LineUpDialog dialog(tossed(), Team::Home);
+    int asked = 0;
+    dialog.countDown([&asked] {
+        static const LineUpDialog::Deadline said[] = {{u"Line-ups due 0:01"_s, false}, {u"Line-ups late"_s, true}, {}};
+        return said[std::min(asked++, 2)];
+    });
+    showActive(dialog);
+    QWidget* const keyboard = dialog.focusWidget();
+    const auto* words = childOf<QLabel>(dialog, "deadline");
+    QCOMPARE(words->text(), u"Line-ups due 0:01"_s);
+    QVERIFY(words->isVisible() && !words->font().bold());
+    QTRY_COMPARE_WITH_TIMEOUT(words->text(), u"Line-ups late"_s, 3000);
+    QVERIFY(words->font().bold());
+    QTRY_VERIFY_WITH_TIMEOUT(!words->isVisible(), 3000);
+    QCOMPARE(dialog.focusWidget(), keyboard);
+}
 
 void LineUpDialogTest::aWholeNumberGoesOnToTheNextPosition() {
     LineUpDialog dialog(tossed(), Team::Home);
@@ -221,6 +241,21 @@ void LineUpDialogTest::theEarlierLineUpComesOnlyWhenAskedFor() {
     QTest::mouseClick(childOf<QPushButton>(*home, "asEarlier"), Qt::LeftButton);
     QCOMPARE(home->lineUp().positions, six({1, 3, 4, 7, 8, 9}));
     QVERIFY(record(dialog)->isEnabled());
+}
+
+void LineUpDialogTest::theEarlierLineUpMayBeTurned() {
+    MatchBuilder match = setWon();
+    match.add(SetEnded{});
+    LineUpDialog dialog(match.state(), Team::Home);
+    LineUpPanel* home = panelOf(dialog, Team::Home);
+    QTest::mouseClick(childOf<QPushButton>(*home, "asEarlier"), Qt::LeftButton);
+    const LineUp before = home->lineUp();
+    QTest::mouseClick(childOf<QPushButton>(*home, "rotate"), Qt::LeftButton);
+    QCOMPARE(home->lineUp().positions, six({3, 4, 7, 8, 9, 1}));
+    QCOMPARE(home->lineUp().liberos, before.liberos);
+    for (int turn = 0; turn < 5; ++turn)
+        QTest::mouseClick(childOf<QPushButton>(*home, "rotate"), Qt::LeftButton);
+    QCOMPARE(home->lineUp().positions, before.positions);
 }
 
 void LineUpDialogTest::theRostersLiberosComeOnlyWhenAskedFor() {

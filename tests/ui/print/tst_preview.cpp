@@ -98,6 +98,7 @@ private Q_SLOTS:
     void aSetIsLeftOutAndTakenIn();
     void everyKindOfSheetMayBeChosen();
     void thereIsAlwaysAKindToPrint();
+    void namesAreLeftOut();
     void theNameOfThePdfTellsWhatIsInIt_data();
     void theNameOfThePdfTellsWhatIsInIt();
     void thePaperIsTheUsualOneAndMayBeChosen_data();
@@ -186,6 +187,27 @@ void PreviewTest::thereIsAlwaysAKindToPrint() {
     QVERIFY(!shown.view().pages().empty());
     tap(*shown.button("liberoSheet"));
     QTRY_VERIFY(shown.button("set1")->isEnabled());
+}
+
+void PreviewTest::namesAreLeftOut() {
+    MatchBuilder match = twoSets();
+    match.add(Officials{{{Role::Scorer, u"Pia Wendle"_s}}});
+    PreviewOptions options;
+    options.utcNow = [] { return QDateTime(QDate(2026, 10, 14), QTime(22, 0), Qt::UTC); };
+    Preview dialog({match.record(), match.entries()}, SheetFonts::load().value(), options);
+    showActive(dialog);
+    const auto isNamed = [&] {
+        const std::vector<Item>& items = dialog.findChild<PageView*>()->pages().front().items;
+        return std::ranges::any_of(items, [](const Item& item) {
+            const auto* text = std::get_if<TextShape>(&item.shape);
+            return text && text->shaped->text == u"Pia Wendle"_s;
+        });
+    };
+    QVERIFY(isNamed());
+    QTest::mouseClick(childOf<QPushButton>(dialog, "numbersOnly"), Qt::LeftButton);
+    QVERIFY(!isNamed());
+    tap(*childOf<QPushButton>(dialog, "numbersOnly"));
+    QTRY_VERIFY(isNamed());
 }
 
 // clang-format off

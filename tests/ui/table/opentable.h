@@ -82,11 +82,21 @@ private:
         asked.roster = [this](QWidget* w, const MatchState& s, Team t) {
             return dialogs.roster ? dialogs.roster(w, s, t) : std::nullopt;
         };
+        asked.officials = [this](QWidget* w, const MatchState& s) {
+            return dialogs.officials ? dialogs.officials(w, s) : std::nullopt;
+        };
         asked.setEnd = [this](QWidget* w, const MatchState& s, QTime t) {
             return dialogs.setEnd ? dialogs.setEnd(w, s, t) : std::nullopt;
         };
         asked.closeMatch = [this](QWidget* w, const MatchState& s) {
             return dialogs.closeMatch ? dialogs.closeMatch(w, s) : std::nullopt;
+        };
+        asked.signOff = [this](QWidget* w, Recorder& r, std::optional<int> set) {
+            if (dialogs.signOff)
+                dialogs.signOff(w, r, set);
+        };
+        asked.reopen = [this](QWidget* w, const MatchState& s, std::optional<int> set) {
+            return dialogs.reopen ? dialogs.reopen(w, s, set) : std::nullopt;
         };
         asked.print = [this](QWidget*, const MatchFile&) { ++printed; };
         auto fonts = SheetFonts::load();

@@ -37,6 +37,7 @@ private Q_SLOTS:
     void keysGiveACard();
     void theNextRungIsProposed();
     void theRefereeMayGiveAnotherLevel();
+    void aRoleOfTheBenchIsChosenByItsKey_data();
     void aRoleOfTheBenchIsChosenByItsKey();
     void aMouseGivesADelay();
     void aFingerGivesACardToTheCoach();
@@ -82,12 +83,25 @@ void TestCardBar::theRefereeMayGiveAnotherLevel() {
     QCOMPARE(std::get<Sanction>(table.newest().entry).level, SanctionLevel::Disqualification);
 }
 
+void TestCardBar::aRoleOfTheBenchIsChosenByItsKey_data() {
+    QTest::addColumn<Qt::Key>("key");
+    QTest::addColumn<BenchRole>("role");
+    QTest::newRow("coach") << Qt::Key_C << BenchRole::Coach;
+    QTest::newRow("assistant") << Qt::Key_A << BenchRole::AssistantCoach;
+    QTest::newRow("second assistant") << Qt::Key_S << BenchRole::SecondAssistantCoach;
+    QTest::newRow("therapist") << Qt::Key_T << BenchRole::Therapist;
+    QTest::newRow("doctor") << Qt::Key_O << BenchRole::Doctor;
+    QTest::newRow("bench") << Qt::Key_B << BenchRole::Other;
+}
+
 void TestCardBar::aRoleOfTheBenchIsChosenByItsKey() {
+    QFETCH(Qt::Key, key);
+    QFETCH(BenchRole, role);
     OpenTable table(MatchBuilder().started());
     table.press(Qt::Key_G);
-    table.press(Qt::Key_C);
+    table.press(key);
     table.press(Qt::Key_Return);
-    QVERIFY(std::get<Sanction>(table.newest().entry).who == coach);
+    QVERIFY(std::get<Sanction>(table.newest().entry).who == Member(role));
 }
 
 void TestCardBar::aMouseGivesADelay() {

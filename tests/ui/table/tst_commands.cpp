@@ -55,6 +55,7 @@ void TestCommands::aSideHasTheSameFingerOnTheOtherHand_data() {
     QTest::newRow("substitution") << TableCommand::LeftSubstitution << TableCommand::RightSubstitution << "S L";
     QTest::newRow("time-out")     << TableCommand::LeftTimeOut      << TableCommand::RightTimeOut      << "D K";
     QTest::newRow("libero")       << TableCommand::LeftLibero       << TableCommand::RightLibero       << "F J";
+    QTest::newRow("illegal")      << TableCommand::LeftIllegalPlayer << TableCommand::RightIllegalPlayer << "Shift+S Shift+L";
     QTest::newRow("card")         << TableCommand::LeftCard         << TableCommand::RightCard         << "G H";
 }
 // clang-format on
@@ -86,8 +87,12 @@ void TestCommands::theyAreEnabledByPhase_data() {
     QTest::newRow("no serve")      << TableCommand::NoServe          << "--xx---";
     QTest::newRow("substitution")  << TableCommand::LeftSubstitution << "-xxx---";
     QTest::newRow("time-out")      << TableCommand::RightTimeOut     << "--xx---";
-    QTest::newRow("libero")        << TableCommand::RightLibero      << "--xx---";
-    QTest::newRow("penalty point") << TableCommand::LeftPenalty      << "--xx---";
+    QTest::newRow("libero")        << TableCommand::RightLibero      << "-xxx---";
+    QTest::newRow("cause")         << TableCommand::ReplayBecause    << "--xx---";
+    QTest::newRow("illegal")       << TableCommand::LeftIllegalPlayer << "--xxx--";
+    QTest::newRow("new libero")    << TableCommand::LeftRedesignation << "-xxx---";
+    QTest::newRow("officials")     << TableCommand::Officials        << "-xxxxx-";
+    QTest::newRow("penalty point") << TableCommand::LeftPenalty      << "-xxxx--";
     QTest::newRow("at the line")   << TableCommand::WhoServes        << "--xxx--";
     QTest::newRow("card")          << TableCommand::LeftCard         << "-xxxxx-";
     QTest::newRow("captain")       << TableCommand::LeftCaptain      << "--xx---";

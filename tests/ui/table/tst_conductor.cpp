@@ -55,7 +55,9 @@ private Q_SLOTS:
     void aDialogThatIsCancelledRecordsNothing();
     void theRefereesWordOfADialogIsRecorded();
     void aRosterIsChangedDuringTheSet();
-    void setPointIsShownButNotTold();
+    void theOfficialsAreChangedDuringTheSet();
+    void setPointIsToldBesideTheRest();
+    void whereItIsNotToldSetPointIsOnlyShown();
     void theCardOfATimeOutRecordsTheComparison();
 };
 
@@ -268,12 +270,33 @@ void TestConductor::aRosterIsChangedDuringTheSet() {
     QCOMPARE(table.score().home, 1);
 }
 
-void TestConductor::setPointIsShownButNotTold() {
+void TestConductor::theOfficialsAreChangedDuringTheSet() {
+    OpenTable table(MatchBuilder().started().play("h"));
+    table.dialogs.officials = [](QWidget*, const MatchState&) {
+        return std::optional(Answer{Officials{{{Role::LineJudge, QStringLiteral("Late Comer")}}}, {}});
+    };
+    table.window().perform(TableCommand::Officials);
+    QCOMPARE(table.state().officials.officials.front().name, QStringLiteral("Late Comer"));
+    QCOMPARE(table.score().home, 1);
+}
+
+void TestConductor::whereItIsNotToldSetPointIsOnlyShown() {
+    // International, from memory: neither set point nor match point is told.
     MatchBuilder match;
-    match.started();
-    for (int i = 0; i < 24; ++i)
-        match.play("h");
-    OpenTable table(match);
+    match.open(5, *publishedRulebook(QStringLiteral("international")))
+        .toss(Team::Home)
+        .lineUp(Team::Home, {1, 2, 3, 4, 5, 6})
+        .lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16})
+        .start();
+    OpenTable table(match.play("hhhhhhhhhhhhhhhhhhhhhhhh"));
+    QVERIFY(strip(table).points.isEmpty());
+    QCOMPARE(strip(table).quietPoints, QStringList{QStringLiteral("Set point SAL")});
+    QVERIFY(strip(table).told.isEmpty());
+}
+
+void TestConductor::setPointIsToldBesideTheRest() {
+    // Scoring & Libero Tracking, EOA Volleyball Officials Clinic: set point is announced.
+    OpenTable table(MatchBuilder().started().play("hhhhhhhhhhhhhhhhhhhhhhhh"));
     QCOMPARE(strip(table).points, QStringList{QStringLiteral("Set point SAL")});
     QVERIFY(strip(table).told.isEmpty());
     table.press(Qt::Key_Left);

@@ -40,12 +40,16 @@ private Q_SLOTS:
     void sheGoesOutByTwoKeys();
     void oneLiberoComesForTheOther();
     void ofTwoLiberosTheNumberIsAsked();
+    void enterAloneTakesWhatIsProposed();
     void thePictureShowsHerWithHerMark();
     void theButtonSaysWhoIsOn();
     void anOpenRallyIsSaidBeforeEnter();
     void theMarkOfHerServeStaysReachable();
     void noServeIsOfferedWhereSheMayNot();
     void escapeRecordsNothing();
+    void whomSheMayComeInForIsOffered();
+    void whereNobodyMayGoAllAreOfferedAndTheReasonIsSaid();
+    void sheComesInBeforeTheFirstServe();
 };
 
 void TestLiberoBar::keysBringHerIn() {
@@ -106,13 +110,20 @@ void TestLiberoBar::oneLiberoComesForTheOther() {
 void TestLiberoBar::ofTwoLiberosTheNumberIsAsked() {
     OpenTable table(withTwoLiberos());
     table.press(Qt::Key_F);
-    QCOMPARE(bar(table).sentence(), QStringLiteral("Which libero?"));
-    table.type("8");
-    table.press(Qt::Key_Return); // for whom? on to the second field
+    QCOMPARE(table.find<QLineEdit>("liberoNumber")->placeholderText(), QStringLiteral("8"));
+    table.type("9"); // it can only be hers: on to the second field
     QCOMPARE(table.window().focusWidget()->objectName(), QStringLiteral("liberoFor"));
     table.type("6");
     table.press(Qt::Key_Return);
-    QVERIFY(std::get<LiberoIn>(table.newest().entry) == (LiberoIn{Team::Home, ShirtNumber(8), ShirtNumber(6)}));
+    QVERIFY(std::get<LiberoIn>(table.newest().entry) == (LiberoIn{Team::Home, ShirtNumber(9), ShirtNumber(6)}));
+}
+
+void TestLiberoBar::enterAloneTakesWhatIsProposed() {
+    OpenTable table(withTwoLiberos());
+    table.press(Qt::Key_F);
+    QVERIFY(bar(table).sentence().startsWith(u"In for 1, "));
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<LiberoIn>(table.newest().entry) == (LiberoIn{Team::Home, ShirtNumber(8), ShirtNumber(1)}));
 }
 
 void TestLiberoBar::thePictureShowsHerWithHerMark() {
@@ -173,6 +184,50 @@ void TestLiberoBar::escapeRecordsNothing() {
     QCOMPARE(table.recorded(), before);
     table.press(Qt::Key_Left);
     QCOMPARE(table.score().home, 1);
+}
+
+void TestLiberoBar::whomSheMayComeInForIsOffered() {
+    // Source: FIVB Official Volleyball Rules 2025-2028, 19.3.1.3: not for the server.
+    MatchBuilder match;
+    match.open(5, *publishedRulebook(QStringLiteral("international")))
+        .toss(Team::Home)
+        .lineUp(Team::Home, {1, 2, 3, 4, 5, 6}, {ShirtNumber(9)})
+        .lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}, {ShirtNumber(19)})
+        .start();
+    OpenTable table(match);
+    table.press(Qt::Key_F);
+    QVERIFY(table.find("backRow5")->isVisible() && table.find("backRow6")->isVisible());
+    QVERIFY(!table.window().findChild<QWidget*>(QStringLiteral("backRow1")));
+    table.press(Qt::Key_J); // who receives has all three
+    QVERIFY(table.find("backRow11")->isVisible());
+}
+
+void TestLiberoBar::whereNobodyMayGoAllAreOfferedAndTheReasonIsSaid() {
+    // Source: FIVB Official Volleyball Rules 2025-2028, 19.3.2.1: a rally between two replacements.
+    OpenTable table(MatchBuilder()
+                        .started(Team::Visitors)
+                        .add(LiberoIn{Team::Home, ShirtNumber(9), ShirtNumber(5)})
+                        .play("v")
+                        .add(LiberoOut{Team::Home, ShirtNumber(9)}));
+    table.press(Qt::Key_F);
+    QVERIFY(table.find("backRow3")->isVisible());
+    table.click("backRow6");
+    QVERIFY2(bar(table).sentence().contains(u"No rally lies between"), qPrintable(bar(table).sentence()));
+}
+
+void TestLiberoBar::sheComesInBeforeTheFirstServe() {
+    // Source: FIVB Official Volleyball Rules 2025-2028, 19.3.2.3: once the line-up is checked.
+    MatchBuilder match;
+    match.open()
+        .toss(Team::Home)
+        .lineUp(Team::Home, {1, 2, 3, 4, 5, 6}, {ShirtNumber(9)})
+        .lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16});
+    OpenTable table(match);
+    table.press(Qt::Key_F);
+    table.type("6");
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<LiberoIn>(table.newest().entry) == (LiberoIn{Team::Home, ShirtNumber(9), ShirtNumber(6)}));
+    QVERIFY(!table.set().started);
 }
 
 QTEST_MAIN(TestLiberoBar)

@@ -3,6 +3,7 @@
 #include "tests/ui/dialogs/hands.h"
 #include "tests/ui/table/opentable.h"
 #include "ui/table/entrylist.h"
+#include "ui/table/noticestrip.h"
 #include "ui/table/repairbar.h"
 #include "ui/table/sheetview.h"
 
@@ -43,6 +44,17 @@ private Q_SLOTS:
     void undoTakesACorrectionBack();
     void onlyWhatCanBeChangedOffersAChange();
     void laterEntriesThatBecomeQuestionableAreSaid();
+    void aPressOnAnEntryOfTheListChoosesIt();
+    void aFingerChoosesAMarkOnTheSheet();
+    void somethingElseIsRecordedAtTheTableAsItStood();
+    void aCardThatWasMissedIsPutInByKeys();
+    void aTimeOutOfTheWrongTeamIsRecordedAnew();
+    void anOlderRallyBecomesAReplayByMouse();
+    void whatIsAgainstTheRulesThereNeedsTheReferee();
+    void escapeAndUndoGiveThePlaceUp_data();
+    void escapeAndUndoGiveThePlaceUp();
+    void correctionsAreUndoneAndRedoneByTheStandardKeys_data();
+    void correctionsAreUndoneAndRedoneByTheStandardKeys();
 };
 
 void TestRepairBar::keysStrikeAnOlderEntry() {
@@ -207,7 +219,7 @@ void TestRepairBar::undoTakesACorrectionBack() {
 void TestRepairBar::onlyWhatCanBeChangedOffersAChange() {
     OpenTable table(MatchBuilder().started().play("h").add(TimeOut{Team::Home}));
     table.press(Qt::Key_C);
-    QCOMPARE(table.find("repairHow1")->text(), QStringLiteral("Put in before it"));
+    QCOMPARE(table.find("repairHow1")->text(), QStringLiteral("Record it anew"));
     table.press(Qt::Key_Down);
     QCOMPARE(table.find("repairHow1")->text(), QStringLiteral("Other winner"));
     table.press(Qt::Key_O);
@@ -227,6 +239,182 @@ void TestRepairBar::laterEntriesThatBecomeQuestionableAreSaid() {
     table.press(Qt::Key_Down);
     QVERIFY2(bar(table).preview().contains(u"become questionable: 1. The first is “3 in for 7”"),
              qPrintable(bar(table).preview()));
+}
+
+void TestRepairBar::aPressOnAnEntryOfTheListChoosesIt() {
+    OpenTable table(MatchBuilder().started().play("hhv"));
+    auto* list = table.find<EntryList>("entryList");
+    const auto line = [list](std::size_t index) {
+        return QPoint(list->width() / 2, static_cast<int>(list->middleOf(index)));
+    };
+    QTest::mouseClick(list, Qt::LeftButton, {}, line(1));
+    QVERIFY(bar(table).isVisible());
+    QCOMPARE(bar(table).target().value, table.newest().number.value - 1);
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.score().home, 1);
+}
+
+void TestRepairBar::aFingerChoosesAMarkOnTheSheet() {
+    OpenTable table(MatchBuilder().started().play("hhvhv"));
+    auto* sheet = table.find<SheetView>("sheetView");
+    const EntryNumber second(table.newest().number.value - 3); // the second point
+    bool found = false;
+    for (int y = 4; y < std::min(sheet->height(), 500) && !found; y += 6)
+        for (int x = 4; x < std::min(sheet->width(), 780) && !found; x += 6) {
+            tap(*sheet, QPoint(x, y));
+            found = bar(table).isVisible() && bar(table).target() == second;
+        }
+    QVERIFY(found);
+    table.press(Qt::Key_O);
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.newest().placed->target, second);
+    QVERIFY(table.newest().placed->how == Placed::How::InsteadOf);
+}
+
+void TestRepairBar::somethingElseIsRecordedAtTheTableAsItStood() {
+    OpenTable table(MatchBuilder().started().play("hhv"));
+    table.press(Qt::Key_C);
+    table.find<QLineEdit>("repairWhy")->setFocus(Qt::TabFocusReason);
+    table.type("not written");
+    table.click("repairHow2");
+    table.click("missed6");
+    QVERIFY(!bar(table).isVisible());
+    const auto& told = table.find<NoticeStrip>("noticeStrip")->view().told;
+    QVERIFY2(told.join(u' ').startsWith(u"Before “"), qPrintable(told.join(u' ')));
+    table.press(Qt::Key_F); // the libero of the left side, as the table stood before the last rally
+    table.type("5");
+    table.press(Qt::Key_Return);
+    QVERIFY(bar(table).isVisible()); // what it changes is looked at first
+    QVERIFY2(bar(table).title().startsWith(u"Before “"), qPrintable(bar(table).title()));
+    QVERIFY2(bar(table).preview().startsWith(u"The score stays SAL 2–1 QRL."), qPrintable(bar(table).preview()));
+    const std::size_t before = table.recorded();
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.recorded(), before + 1);
+    QVERIFY(std::get<LiberoIn>(table.newest().entry) == (LiberoIn{Team::Home, ShirtNumber(9), ShirtNumber(5)}));
+    QCOMPARE(table.newest().placed->reason, QStringLiteral("not written"));
+    QVERIFY(table.newest().placed->how == Placed::How::Before);
+    table.press(Qt::Key_Left); // the table stands where play stands again
+    QCOMPARE(table.score().home, 3);
+}
+
+void TestRepairBar::aCardThatWasMissedIsPutInByKeys() {
+    OpenTable table(MatchBuilder().started().play("hv"));
+    table.press(Qt::Key_C);
+    table.press(Qt::Key_B);
+    table.press(Qt::Key_E);
+    table.press(Qt::Key_H);
+    table.type("12");
+    table.press(Qt::Key_Return);
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Sanction>(table.newest().entry).who == Member(ShirtNumber(12)));
+    QVERIFY(table.newest().placed.has_value());
+    QCOMPARE(table.state().sanctions.front().score.visitors, 0); // before the rally it was put in front of
+}
+
+void TestRepairBar::aTimeOutOfTheWrongTeamIsRecordedAnew() {
+    OpenTable table(MatchBuilder().started().play("h").add(TimeOut{Team::Home}).play("v"));
+    table.press(Qt::Key_C);
+    table.press(Qt::Key_Down);
+    table.press(Qt::Key_O);
+    QCOMPARE(phaseOf(table.state()), Phase::ReadyToServe);
+    table.press(Qt::Key_K);
+    QVERIFY(bar(table).isVisible());
+    QVERIFY2(bar(table).title().startsWith(u"In place of “"), qPrintable(bar(table).title()));
+    QVERIFY2(bar(table).title().endsWith(u": QRL time-out at 0–1"), qPrintable(bar(table).title()));
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.set().teams.home.timeOuts.size(), std::size_t(0));
+    QCOMPARE(table.set().teams.visitors.timeOuts.front().opponents, 1);
+    QCOMPARE(table.set().teams.visitors.timeOuts.front().own, 0);
+}
+
+void TestRepairBar::anOlderRallyBecomesAReplayByMouse() {
+    OpenTable table(MatchBuilder().started().play("hhv"));
+    table.click("correct");
+    bar(table).findChild<QListWidget*>(QStringLiteral("repairList"))->setCurrentRow(1);
+    table.click("repairHow2");
+    table.click("missed6");
+    table.click("replay");
+    QTest::mouseClick(recordIn(table), Qt::LeftButton);
+    QVERIFY(std::holds_alternative<Replay>(table.newest().entry));
+    table.press(Qt::Key_C); // and the rally that it was goes
+    table.press(Qt::Key_Down);
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.score().home, 1);
+    QCOMPARE(table.score().visitors, 1);
+}
+
+void TestRepairBar::whatIsAgainstTheRulesThereNeedsTheReferee() {
+    OpenTable table(MatchBuilder().started().add(TimeOut{Team::Home}).add(TimeOut{Team::Home}).play("h"));
+    table.press(Qt::Key_C);
+    table.press(Qt::Key_B);
+    table.press(Qt::Key_E);
+    const std::size_t before = table.recorded();
+    table.press(Qt::Key_D);
+    QVERIFY(bar(table).sentence().contains(u"time-out 3 of SAL"));
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.recorded(), before);
+    table.type("league rule");
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.newest().overruled, std::optional(QStringLiteral("league rule")));
+    QCOMPARE(table.set().teams.home.timeOuts.size(), std::size_t(3));
+}
+
+void TestRepairBar::escapeAndUndoGiveThePlaceUp_data() {
+    QTest::addColumn<QList<Qt::Key>>("keys");
+    QTest::newRow("at the table") << QList<Qt::Key>{Qt::Key_Escape};
+    QTest::newRow("undo") << QList<Qt::Key>{Qt::Key_Backspace};
+    QTest::newRow("to be confirmed") << QList<Qt::Key>{Qt::Key_D, Qt::Key_Escape};
+    QTest::newRow("another correction") << QList<Qt::Key>{Qt::Key_C, Qt::Key_Escape};
+}
+
+void TestRepairBar::escapeAndUndoGiveThePlaceUp() {
+    QFETCH(QList<Qt::Key>, keys);
+    OpenTable table(MatchBuilder().started().play("hhv"));
+    const std::size_t before = table.recorded();
+    for (const Qt::Key key : {Qt::Key_C, Qt::Key_B, Qt::Key_E})
+        table.press(key);
+    for (const Qt::Key key : keys)
+        table.press(key);
+    QCOMPARE(table.recorded(), before);
+    QVERIFY(table.find<NoticeStrip>("noticeStrip")->view().told.isEmpty());
+    table.press(Qt::Key_Right);
+    QVERIFY(!table.newest().placed);
+    QCOMPARE(table.score().visitors, 2);
+}
+
+void TestRepairBar::correctionsAreUndoneAndRedoneByTheStandardKeys_data() {
+    using Keys = QList<Qt::Key>;
+    QTest::addColumn<Keys>("keys");
+    QTest::addColumn<QString>("corrected"); // score and time-outs of home
+    QTest::newRow("strike") << Keys{Qt::Key_C, Qt::Key_Down, Qt::Key_Down, Qt::Key_Return} << QStringLiteral("1:1 1");
+    QTest::newRow("change") << Keys{Qt::Key_C, Qt::Key_O, Qt::Key_Return} << QStringLiteral("3:0 1");
+    QTest::newRow("put in") << Keys{Qt::Key_C, Qt::Key_B, Qt::Key_D, Qt::Key_Return} << QStringLiteral("2:1 2");
+    QTest::newRow("put in at the table") << Keys{Qt::Key_C, Qt::Key_B, Qt::Key_E, Qt::Key_Left, Qt::Key_Return}
+                                         << QStringLiteral("3:1 1");
+    QTest::newRow("record anew") << Keys{Qt::Key_C, Qt::Key_Down, Qt::Key_O, Qt::Key_K, Qt::Key_Return}
+                                 << QStringLiteral("2:1 0");
+}
+
+void TestRepairBar::correctionsAreUndoneAndRedoneByTheStandardKeys() {
+    QFETCH(QList<Qt::Key>, keys);
+    QFETCH(QString, corrected);
+    OpenTable table(MatchBuilder().started().play("hh").add(TimeOut{Team::Home}).play("v"));
+    const auto standing = [&table] {
+        return QStringLiteral("%1:%2 %3")
+            .arg(table.score().home)
+            .arg(table.score().visitors)
+            .arg(table.set().teams.home.timeOuts.size());
+    };
+    for (const Qt::Key key : keys)
+        table.press(key);
+    QCOMPARE(standing(), corrected);
+    const QKeySequence redo = QKeySequence::keyBindings(QKeySequence::Redo).first();
+    table.press(Qt::Key_Z, Qt::ControlModifier);
+    QCOMPARE(standing(), QStringLiteral("2:1 1"));
+    table.press(static_cast<Qt::Key>(redo[0].key()), redo[0].keyboardModifiers());
+    QCOMPARE(standing(), corrected);
+    table.press(Qt::Key_Backspace);
+    QCOMPARE(standing(), QStringLiteral("2:1 1"));
 }
 
 QTEST_MAIN(TestRepairBar)

@@ -41,6 +41,7 @@ private Q_SLOTS:
     void theTermThatHasJustEndedCanBeMeant();
     void thePointThatWonTheServeStays();
     void escapeRulesNothing();
+    void whatTheRulebookDoesNotTakeBackIsNotProposed();
 };
 
 void TestServerBar::beforeTheContactTheNumberIsNotedAndNothingSaid() {
@@ -155,6 +156,25 @@ void TestServerBar::escapeRulesNothing() {
     table.type("3");
     table.press(Qt::Key_Escape);
     QCOMPARE(table.recorded(), before);
+}
+
+void TestServerBar::whatTheRulebookDoesNotTakeBackIsNotProposed() {
+    MatchBuilder match;
+    Rulebook keeps = highSchool();
+    keeps.wrongServerPoints = TakenBack::NoPoints;
+    match.open(5, keeps)
+        .toss(Team::Home)
+        .lineUp(Team::Home, {1, 2, 3, 4, 5, 6})
+        .lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16})
+        .start();
+    OpenTable table(match.play("hhs"));
+    table.press(Qt::Key_W);
+    table.type("3");
+    table.press(Qt::Key_R);
+    QCOMPARE(table.find<NumberField>("pointsBack")->number(), std::optional(ShirtNumber(0)));
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.score().home, 2);
+    QCOMPARE(table.score().visitors, 1);
 }
 
 QTEST_MAIN(TestServerBar)

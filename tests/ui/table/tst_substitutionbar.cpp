@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "tests/ui/dialogs/hands.h"
 #include "tests/ui/table/opentable.h"
+#include "ui/table/courtpicture.h"
 #include "ui/table/noticestrip.h"
 #include "ui/table/numberfield.h"
 #include "ui/table/substitutionbar.h"
@@ -41,6 +42,21 @@ MatchBuilder withNobody() {
     return match.add(roster);
 }
 
+CourtPicture* court(OpenTable& table) {
+    return table.find<CourtPicture>("courtPicture");
+}
+
+CourtPlayer playerOf(OpenTable& table, int number) {
+    for (const CourtPlayer& player : deckViewOf(table.state()).court)
+        if (player.number == ShirtNumber(number))
+            return player;
+    qFatal("not on court");
+}
+
+QPoint placeOf(OpenTable& table, int number) {
+    return court(table)->centreOf(playerOf(table, number)).toPoint();
+}
+
 } // namespace
 
 class TestSubstitutionBar : public QObject {
@@ -66,6 +82,15 @@ private Q_SLOTS:
     void aPlaceIsVacatedWhenNobodyCanComeIn();
     void aFingerVacatesAPlace();
     void digitsAfterATapAreTheOtherNumber();
+    void whoMayComeInForTheNumberThatGoesOutIsOffered();
+    void theExceptionalOnesAreOffered();
+    void aPressOnAPlayerAsksForSomebodyInHerPlace();
+    void aPressOnALiberoAsksForHerReplacement();
+    void betweenThePlayersNothingHappens();
+    void enterAloneRecordsWhatIsProposed();
+    void enterTwiceIsOneSubstitution();
+    void aTypedNumberTakesThePlaceOfTheProposal();
+    void twoDigitsGoOnToTheNumberOut();
 };
 
 void TestSubstitutionBar::keysAloneMakeASubstitution() {
@@ -296,6 +321,116 @@ void TestSubstitutionBar::digitsAfterATapAreTheOtherNumber() {
     table.type("3");
     table.press(Qt::Key_Return);
     QVERIFY(std::get<Substitution>(table.newest().entry) == (Substitution{Team::Home, ShirtNumber(7), ShirtNumber(3)}));
+}
+
+void TestSubstitutionBar::whoMayComeInForTheNumberThatGoesOutIsOffered() {
+    OpenTable table(withRoster().substitute(Team::Home, 7, 3).play("h"));
+    table.press(Qt::Key_S);
+    QVERIFY(table.find("bench3")->isVisible());
+    table.click("court5"); // 3 is bound to slot III
+    QVERIFY(table.find("bench8")->isVisible());
+    QCOMPARE(table.window().findChildren<QAbstractButton*>(QStringLiteral("bench3")).size(), 0);
+    table.click("court7");
+    table.click("bench3");
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Substitution>(table.newest().entry) == (Substitution{Team::Home, ShirtNumber(3), ShirtNumber(7)}));
+}
+
+void TestSubstitutionBar::theExceptionalOnesAreOffered() {
+    // 3 and 7 belong to slot III, so that nobody but exceptionally comes in for 5; 9, the libero, comes last.
+    OpenTable table(withOneBound());
+    table.press(Qt::Key_S);
+    table.press(Qt::Key_E);
+    QCOMPARE(table.window().focusWidget()->objectName(), QStringLiteral("subOut")); // who is hurt is known first
+    table.type("5");
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.window().focusWidget()->objectName(), QStringLiteral("subIn"));
+    QVERIFY(table.find("bench7")->isVisible());
+    QCOMPARE(table.window().findChildren<QAbstractButton*>(QStringLiteral("bench9")).size(), 0);
+    table.click("bench7");
+    const QString said = table.find<SubstitutionBar>("substitutionBar")->sentence();
+    QVERIFY2(said.startsWith(u"Exceptional: anybody may come in"), qPrintable(said));
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Substitution>(table.newest().entry) ==
+            (Substitution{Team::Home, ShirtNumber(7), ShirtNumber(5), SubstitutionKind::Exceptional}));
+}
+
+void TestSubstitutionBar::aPressOnAPlayerAsksForSomebodyInHerPlace() {
+    OpenTable table(withRoster());
+    QTest::mouseClick(court(table), Qt::LeftButton, {}, placeOf(table, 4));
+    QVERIFY(table.find<SubstitutionBar>("substitutionBar")->isVisible());
+    QCOMPARE(table.find<NumberField>("subOut")->number(), std::optional(ShirtNumber(4)));
+    QCOMPARE(table.window().focusWidget()->objectName(), QStringLiteral("subIn"));
+    table.type("7");
+    QCOMPARE(table.find<NumberField>("subOut")->number(), std::optional(ShirtNumber(4)));
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Substitution>(table.newest().entry) == (Substitution{Team::Home, ShirtNumber(7), ShirtNumber(4)}));
+}
+
+void TestSubstitutionBar::aPressOnALiberoAsksForHerReplacement() {
+    OpenTable table(withRoster().add(LiberoIn{Team::Home, ShirtNumber(9), ShirtNumber(5)}).play("h"));
+    QTest::mouseClick(court(table), Qt::LeftButton, {}, placeOf(table, 9));
+    QVERIFY(table.find<QWidget>("liberoBar")->isVisible());
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<LiberoOut>(table.newest().entry) == (LiberoOut{Team::Home, ShirtNumber(9)}));
+}
+
+void TestSubstitutionBar::betweenThePlayersNothingHappens() {
+    OpenTable table(withRoster());
+    const std::size_t before = table.recorded();
+    QTest::mouseClick(court(table), Qt::LeftButton, {}, QPoint(2, 2));
+    QVERIFY(!table.find<SubstitutionBar>("substitutionBar")->isVisible());
+    table.press(Qt::Key_Space);
+    QTest::mouseClick(court(table), Qt::LeftButton, {}, placeOf(table, 4)); // a rally is being played
+    QVERIFY(!table.find<SubstitutionBar>("substitutionBar")->isVisible());
+    QVERIFY(table.find<NoticeStrip>("noticeStrip")->view().refused.startsWith(u"The rally is not decided"));
+    QCOMPARE(table.recorded(), before + 1);
+}
+
+/// Home serves from slot I, where 7 came in for 1 before and went out again.
+MatchBuilder withOnePair() {
+    return withRoster().substitute(Team::Home, 7, 1).play("h").substitute(Team::Home, 1, 7).play("h");
+}
+
+void TestSubstitutionBar::enterAloneRecordsWhatIsProposed() {
+    OpenTable table(withOnePair());
+    table.press(Qt::Key_S);
+    auto* bar = table.find<SubstitutionBar>("substitutionBar");
+    QVERIFY2(bar->sentence().startsWith(u"As before: 7 in for 1."), qPrintable(bar->sentence()));
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Substitution>(table.newest().entry) == (Substitution{Team::Home, ShirtNumber(7), ShirtNumber(1)}));
+}
+
+void TestSubstitutionBar::enterTwiceIsOneSubstitution() {
+    OpenTable table(withOnePair());
+    table.press(Qt::Key_S);
+    table.press(Qt::Key_Return);
+    const std::size_t before = table.recorded();
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.recorded(), before);
+}
+
+void TestSubstitutionBar::aTypedNumberTakesThePlaceOfTheProposal() {
+    OpenTable table(withOnePair());
+    table.press(Qt::Key_S);
+    table.type("8");
+    QCOMPARE(table.find<SubstitutionBar>("substitutionBar")->sentence(), QStringLiteral("Who goes out?"));
+    table.press(Qt::Key_Return);
+    table.type("4");
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Substitution>(table.newest().entry) == (Substitution{Team::Home, ShirtNumber(8), ShirtNumber(4)}));
+}
+
+void TestSubstitutionBar::twoDigitsGoOnToTheNumberOut() {
+    MatchBuilder match;
+    OpenTable table(match.started());
+    table.press(Qt::Key_S);
+    table.type("10");
+    QCOMPARE(table.window().focusWidget()->objectName(), QStringLiteral("subOut"));
+    table.press(Qt::Key_Left); // half a substitution: no key of the table passes
+    QCOMPARE(table.score().home, 0);
+    table.press(Qt::Key_Backspace);
+    QCOMPARE(table.window().focusWidget()->objectName(), QStringLiteral("subIn"));
 }
 
 QTEST_MAIN(TestSubstitutionBar)

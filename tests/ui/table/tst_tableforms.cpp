@@ -42,6 +42,15 @@ private Q_SLOTS:
     void anotherPlayerBecomesLibero();
     void aLiberoMayBeGivenUp();
     void aTeamWithoutLiberosIsTold();
+    void aReplayIsRecordedWithItsCause_data();
+    void aReplayIsRecordedWithItsCause();
+    void aMouseAndAFingerSayTheCause();
+    void aReplayNeedsNoCause();
+    void anIllegalPlayerIsRuledOnByKeys();
+    void anIllegalLiberoIsRuledOnByMouse();
+    void aFingerRulesOnAnIllegalPlayer();
+    void whoReceivesHasNoServeToLose();
+    void beforePlayIsResumedNothingIsLost();
 };
 
 void TestTableForms::theCaptainIsNamed() {
@@ -159,6 +168,116 @@ void TestTableForms::aTeamWithoutLiberosIsTold() {
     OpenTable table(match.start());
     table.window().perform(TableCommand::LeftRedesignation);
     QVERIFY(!bar(table).isVisible());
+}
+
+// clang-format off
+void TestTableForms::aReplayIsRecordedWithItsCause_data() {
+    QTest::addColumn<Qt::Key>("key");
+    QTest::addColumn<ReplayCause>("cause");
+    QTest::newRow("injury")         << Qt::Key_I << ReplayCause::Injury;
+    QTest::newRow("interference")   << Qt::Key_O << ReplayCause::Interference;
+    QTest::newRow("double fault")   << Qt::Key_D << ReplayCause::DoubleFault;
+    QTest::newRow("whistle")        << Qt::Key_W << ReplayCause::Whistle;
+    QTest::newRow("early serve")    << Qt::Key_E << ReplayCause::EarlyServe;
+}
+// clang-format on
+
+void TestTableForms::aReplayIsRecordedWithItsCause() {
+    QFETCH(Qt::Key, key);
+    QFETCH(ReplayCause, cause);
+    OpenTable table(withBench().play("s"));
+    table.press(Qt::Key_Y, Qt::AltModifier);
+    QVERIFY(bar(table).isVisible());
+    table.press(key);
+    QVERIFY(std::get<Replay>(table.newest().entry) == (Replay{Again::Replay, cause}));
+    QVERIFY(!bar(table).isVisible());
+    QVERIFY(!table.set().contacted);
+}
+
+void TestTableForms::aMouseAndAFingerSayTheCause() {
+    OpenTable table(withBench().play("s"));
+    table.window().perform(TableCommand::ReplayBecause);
+    table.click("formFirst4");
+    QVERIFY(std::get<Replay>(table.newest().entry).cause == ReplayCause::EarlyServe);
+    table.press(Qt::Key_Space);
+    table.window().perform(TableCommand::ReplayBecause);
+    tap(*table.find("formFirst0"));
+    QVERIFY(std::get<Replay>(table.newest().entry).cause == ReplayCause::Injury);
+}
+
+void TestTableForms::aReplayNeedsNoCause() {
+    OpenTable table(withBench().play("s"));
+    table.press(Qt::Key_Y, Qt::AltModifier);
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Replay>(table.newest().entry) == Replay{});
+    const std::size_t before = table.recorded();
+    table.press(Qt::Key_Y, Qt::AltModifier);
+    table.press(Qt::Key_Escape);
+    QCOMPARE(table.recorded(), before);
+}
+
+void TestTableForms::anIllegalPlayerIsRuledOnByKeys() {
+    // From memory: a high-school table takes the points of the term back.
+    OpenTable table(withBench().play("hhh"));
+    table.press(Qt::Key_S, Qt::ShiftModifier);
+    QVERIFY(bar(table).sentence().startsWith(u"Who has no right"));
+    table.type("4");
+    QVERIFY2(bar(table).sentence().startsWith(u"Point and serve to QRL; points of SAL taken back: 3."),
+             qPrintable(bar(table).sentence()));
+    table.press(Qt::Key_Return);
+    const auto& ruling = std::get<IllegalPlayer>(table.newest().entry);
+    QCOMPARE(ruling.number, ShirtNumber(4));
+    QVERIFY(ruling.by == IllegalBy::Substitution && ruling.takenBackFrom);
+    QCOMPARE(table.score().home, 0);
+    QCOMPARE(table.score().visitors, 1);
+    QCOMPARE(table.set().serving, Team::Visitors);
+}
+
+void TestTableForms::anIllegalLiberoIsRuledOnByMouse() {
+    OpenTable table(withBench().add(LiberoIn{Team::Home, ShirtNumber(9), ShirtNumber(5)}).play("hh"));
+    table.window().perform(TableCommand::LeftIllegalPlayer);
+    table.click("formFirst1");
+    table.click("number9");
+    table.click("other1");
+    QTest::mouseClick(bar(table).findChild<QAbstractButton*>(QStringLiteral("barRecord")), Qt::LeftButton);
+    const auto& ruling = std::get<IllegalPlayer>(table.newest().entry);
+    QCOMPARE(ruling.number, ShirtNumber(9));
+    QVERIFY(ruling.by == IllegalBy::LiberoReplacement);
+    QCOMPARE(table.score().home, 1);
+}
+
+void TestTableForms::aFingerRulesOnAnIllegalPlayer() {
+    OpenTable table(withBench().play("h"));
+    table.window().perform(TableCommand::LeftIllegalPlayer);
+    tap(*table.find("number2"));
+    table.press(Qt::Key_Return); // the button lies beyond the screen of the tests
+    QCOMPARE(std::get<IllegalPlayer>(table.newest().entry).number, ShirtNumber(2));
+}
+
+void TestTableForms::whoReceivesHasNoServeToLose() {
+    OpenTable table(withBench().play("h"));
+    table.press(Qt::Key_L, Qt::ShiftModifier);
+    table.type("11");
+    QVERIFY2(bar(table).sentence().startsWith(u"SAL has the serve already; no point is taken back."),
+             qPrintable(bar(table).sentence()));
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.score().home, 1);
+    table.press(Qt::Key_Space);
+    table.press(Qt::Key_L, Qt::ShiftModifier);
+    table.type("12");
+    QVERIFY2(bar(table).sentence().startsWith(u"A point to SAL"), qPrintable(bar(table).sentence()));
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.score().home, 2);
+}
+
+void TestTableForms::beforePlayIsResumedNothingIsLost() {
+    OpenTable table(withBench());
+    const std::size_t before = table.recorded();
+    table.press(Qt::Key_S, Qt::ShiftModifier);
+    table.type("4");
+    QVERIFY2(bar(table).sentence().contains(u"nothing is lost yet"), qPrintable(bar(table).sentence()));
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.recorded(), before);
 }
 
 QTEST_MAIN(TestTableForms)

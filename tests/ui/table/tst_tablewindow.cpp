@@ -182,6 +182,11 @@ void TestTableWindow::theHeadSaysWhatIsNext() {
     QCOMPARE(table.score().home, 25);
     table.press(Qt::Key_Return);
     QCOMPARE(table.set().number, 2);
+    const auto putOff = [&] { // the sign-off is closed without a signature, and waits
+        QCOMPARE(head(), QStringLiteral("Next: sign-off of set 1"));
+        table.press(Qt::Key_Return);
+    };
+    putOff();
     QCOMPARE(head(), QStringLiteral("Next: line-up of QRL")); // the sides have changed
     table.press(Qt::Key_Return);
     table.press(Qt::Key_Return);
@@ -189,9 +194,11 @@ void TestTableWindow::theHeadSaysWhatIsNext() {
     for (int i = 0; i < 25; ++i)
         table.press(Qt::Key_Right);
     table.press(Qt::Key_Return);
+    putOff();
     QCOMPARE(head(), QStringLiteral("SAL wins the match, 2–0"));
     table.press(Qt::Key_Return);
     QVERIFY(table.state().closed);
+    putOff();
     QCOMPARE(head(), QStringLiteral("The match is closed"));
     table.press(Qt::Key_Return);
     QCOMPARE(table.printed, 1);

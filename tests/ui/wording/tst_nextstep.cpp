@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/wording/nextstep.h"
 
-#include "tests/support/matchbuilder.h"
+#include "tests/support/signoffs.h"
 
 #include <QTest>
 
@@ -25,6 +25,8 @@ class TestNextStep : public QObject {
 private Q_SLOTS:
     void withoutAMatchThereIsOneToBegin();
     void theStepsOfASetFollowEachOther();
+    void whatIsSignedIsAskedForInTurn();
+    void whereOnlyTheMatchIsSignedNoSetIs();
     void theLineUpOnTheLeftComesFirst();
     void theDecidingSetHasAToss();
     void theWordsSayTeamsAndScores();
@@ -52,11 +54,42 @@ void TestNextStep::theStepsOfASetFollowEachOther() {
         match.play("h");
     QCOMPARE(nextStep(match.state()).step, Step::EndSet);
     match.add(SetEnded{});
+    QVERIFY(nextStep(match.state()) == (NextStep{Step::SignOff, {}, 1}));
+    QVERIFY(nextStep(match.state(), true) == (NextStep{Step::LineUp, Team::Visitors}));
+    won(match, "h");
+    match.add(SetEnded{});
+    QVERIFY(nextStep(match.state()) == (NextStep{Step::SignOff, {}, 1})); // it was put off, and comes first
+    QCOMPARE(nextStep(match.state(), true).step, Step::CloseMatch);
+    match.add(MatchClosed{});
+    QCOMPARE(nextStep(match.state(), true).step, Step::Print);
+}
+
+void TestNextStep::whatIsSignedIsAskedForInTurn() {
+    MatchBuilder match = oneSetSealed();
+    QCOMPARE(nextStep(match.state()).step, Step::LineUp);
+    playSet(match, Team::Home);
+    QVERIFY(nextStep(match.state()) == (NextStep{Step::SignOff, {}, 2}));
+    signOff(match, 2);
+    QCOMPARE(nextStep(match.state()).step, Step::CloseMatch);
+    match.add(MatchClosed{});
+    QVERIFY(nextStep(match.state()) == (NextStep{Step::SignOff, {}, {}}));
+    QVERIFY(wordsFor(nextStep(match.state()), match.state()).title.contains(u"sign-off of the match"));
+    signOff(match, std::nullopt);
+    QCOMPARE(nextStep(match.state()).step, Step::Print);
+    QVERIFY(wordsFor(nextStep(match.state()), match.state()).sentence.contains(u"signed and sealed"));
+}
+
+void TestNextStep::whereOnlyTheMatchIsSignedNoSetIs() {
+    MatchBuilder match;
+    match.open(3, publishedRulebook(QStringLiteral("international")).value()).toss(Team::Home);
+    won(match, "h");
+    match.add(SetEnded{});
+    QCOMPARE(nextStep(match.state()).step, Step::LineUp);
     won(match, "h");
     match.add(SetEnded{});
     QCOMPARE(nextStep(match.state()).step, Step::CloseMatch);
     match.add(MatchClosed{});
-    QCOMPARE(nextStep(match.state()).step, Step::Print);
+    QVERIFY(nextStep(match.state()) == (NextStep{Step::SignOff, {}, {}}));
 }
 
 void TestNextStep::theLineUpOnTheLeftComesFirst() {
@@ -73,8 +106,9 @@ void TestNextStep::theDecidingSetHasAToss() {
     won(match, "v");
     match.add(SetEnded{});
     // Source: NFHS 2003 rule changes, 1-4-4: a new toss before the deciding set.
-    QCOMPARE(nextStep(match.state()).step, Step::Toss);
-    QCOMPARE(wordsFor(nextStep(match.state()), match.state()).title, QStringLiteral("Next: toss for the deciding set"));
+    QCOMPARE(nextStep(match.state(), true).step, Step::Toss);
+    QCOMPARE(wordsFor(nextStep(match.state(), true), match.state()).title,
+             QStringLiteral("Next: toss for the deciding set"));
 }
 
 void TestNextStep::theWordsSayTeamsAndScores() {

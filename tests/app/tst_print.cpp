@@ -18,6 +18,7 @@ private Q_SLOTS:
     void thePaperIsTheOneNamed_data();
     void thePaperIsTheOneNamed();
     void theFormIsTheOneNamed();
+    void theInksAreTheOnesNamed();
     void everyNumberOfTheRecordIsFoundOnItsPage();
     void everyNameOfTheRecordIsFound();
     void whatIsPrintedCanBeFoundAndRead();
@@ -128,6 +129,27 @@ void TestPrint::theFormIsTheOneNamed() {
     QVERIFY(!saidOf(folder.path(u"b.pdf"_s), u"pdfinfo"_s, {u"-meta"_s}).contains(u"pdfaid"_s));
     const QString told = saidOf(folder.path(u"a.pdf"_s), u"pdfinfo"_s);
     QVERIFY2(told.contains(u"Author:          Estuary and Uplands Schools League\n"_s), qPrintable(told));
+}
+
+void TestPrint::theInksAreTheOnesNamed() {
+    const Folder folder;
+    // Of all pages, drawn small: how many points have a colour.
+    const auto coloured = [&](const QStringList& words) {
+        const QString pdf = u"a.pdf"_s;
+        if (folder.run(QStringList{u"print"_s, demoMatch(), u"--to"_s, pdf} + words).code != 0)
+            return -1;
+        QProcess process;
+        process.start(u"pdftoppm"_s, {u"-r"_s, u"30"_s, u"-singlefile"_s, folder.path(pdf)});
+        process.waitForFinished();
+        const QByteArray points = process.readAllStandardOutput(); // ends with three bytes a point
+        int count = 0;
+        for (qsizetype i = points.size() - 3; i > 100; i -= 3)
+            count += points.at(i) != points.at(i + 1) || points.at(i) != points.at(i + 2) ? 1 : 0;
+        return points.size() > 10000 ? count : -2;
+    };
+    QVERIFY(coloured({}) > 1000);
+    QVERIFY(coloured({u"--inks"_s, u"heather-and-gorse"_s}) > 1000);
+    QCOMPARE(coloured({u"--inks"_s, u"greys"_s}), 0);
 }
 
 void TestPrint::everyNumberOfTheRecordIsFoundOnItsPage() {

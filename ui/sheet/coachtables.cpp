@@ -94,7 +94,7 @@ Table serverTable(const std::vector<ServerFigures>& servers, const Roster& roste
     Table table;
     table.title = words(PageLabel::Servers);
     table.columns = {{words(PageLabel::Number), 9, false, TextAlign::Right},
-                     {words(PageLabel::Player), width - 9 - 4 * figureColumn},
+                     {words(PageLabel::Player), width - 9 - 4 * figureColumn, true},
                      column(PageLabel::Terms),
                      column(PageLabel::Won),
                      column(PageLabel::Lost),

@@ -57,8 +57,11 @@ QRectF inkOf(const QGlyphRun& run) {
 }
 
 /// Inter draws a colon or a dash between figures with a glyph of its own, which no character of the font stands for: a
-/// PDF could not be searched for it. The run with the characters' own glyphs; how much wider it is, in pixels.
+/// PDF could not be searched for it. The run with the characters' own glyphs; how much wider it is, in pixels. Other
+/// fonts are left alone: letters of Arabic must join.
 double useOwnGlyphs(QGlyphRun& run, const QString& words) {
+    if (run.rawFont().familyName() != family())
+        return 0;
     QList<quint32> glyphs = run.glyphIndexes();
     const QList<quint32> own = run.rawFont().glyphIndexesForString(words);
     if (own.size() != glyphs.size() || own == glyphs)
@@ -93,17 +96,22 @@ void takeLine(const QTextLine& line, ShapedText& text) {
     text.advance = width / em - text.tracking;
 }
 
+/// Whether a glyph is missing when the words are laid out.
+bool hasGap(const QString& words, const QFont& font) {
+    QTextLayout layout(words, font);
+    layout.beginLayout();
+    layout.createLine();
+    layout.endLayout();
+    const QList<QGlyphRun> runs = layout.glyphRuns();
+    return std::ranges::any_of(runs, [](const QGlyphRun& run) { return run.glyphIndexes().contains(0); });
+}
+
 /// Whether some font of the system has the character. Those that only steer the others need no glyph.
 bool isCarried(char32_t character, const QFont& font) {
     if (QRawFont::fromFont(font).supportsCharacter(character) || QChar::category(character) == QChar::Other_Format ||
         QChar::isSpace(character))
         return true;
-    QTextLayout layout(QString::fromUcs4(&character, 1), font);
-    layout.beginLayout();
-    layout.createLine();
-    layout.endLayout();
-    const QList<QGlyphRun> runs = layout.glyphRuns();
-    return std::ranges::none_of(runs, [](const QGlyphRun& run) { return run.glyphIndexes().contains(0); });
+    return !hasGap(QString::fromUcs4(&character, 1), font);
 }
 
 /// The words with a box for each character that no font has: what a font draws in its place by itself cannot be found
@@ -113,10 +121,19 @@ QString withBoxes(const QString& words, const QFont& font) {
     const auto isOwn = [&](QChar letter) { return own.supportsCharacter(letter); };
     if (std::ranges::all_of(words, isOwn))
         return words;
+    const QString box = QStringLiteral("\u25A1");
     QString carried;
     for (const char32_t character : words.toUcs4())
-        carried += isCarried(character, font) ? QString::fromUcs4(&character, 1) : QStringLiteral("\u25A1");
-    return carried;
+        carried += isCarried(character, font) ? QString::fromUcs4(&character, 1) : box;
+    if (!hasGap(carried, font))
+        return carried;
+    // A mark may be missing in the font of the letter that it stands on, though another font has it.
+    QString whole;
+    for (const char32_t character : carried.toUcs4()) {
+        const QString next = QString::fromUcs4(&character, 1);
+        whole += hasGap(whole + next, font) ? box : next;
+    }
+    return whole;
 }
 
 ShapedText shaped(const QString& given, FontWeight weight, double tracking) {

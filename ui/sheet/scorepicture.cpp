@@ -12,7 +12,7 @@ namespace {
 
 constexpr Tag body{Zone::Body, ItemRole::Label, {}, {}};
 constexpr double axisRoom = 8;  ///< for the numbers at the left
-constexpr double codeRoom = 16; ///< for the teams' codes at the right
+constexpr double codeRoom = 20; ///< for the teams' codes at the right
 constexpr double eventRoom = 6; ///< above and below
 
 class PicturePen {

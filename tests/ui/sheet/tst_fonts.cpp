@@ -7,6 +7,8 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <random>
+
 using namespace setfolio;
 
 class TestFonts : public QObject {
@@ -21,6 +23,8 @@ private Q_SLOTS:
     void everyGlyphStandsForItsCharacter_data();
     void everyGlyphStandsForItsCharacter();
     void aScriptFromTheRightKeepsItsOrder();
+    void lettersThatJoinAreJoined();
+    void anyTextIsDrawnWholeOrWithBoxes();
     void aTextIsShapedOnce();
 
 private:
@@ -112,6 +116,36 @@ void TestFonts::aScriptFromTheRightKeepsItsOrder() {
     }
     QVERIFY(text->ink.left() >= -0.1);
     QVERIFY(text->ink.right() <= text->advance + 0.1);
+}
+
+void TestFonts::lettersThatJoinAreJoined() {
+    const SharedText text = m_fonts.shape(QStringLiteral("\u0648\u0633\u0647\u0648\u0644"), FontWeight::Medium);
+    QCOMPARE(text->runs.size(), 1);
+    const QGlyphRun& run = text->runs.front();
+    const QList<quint32> alone = run.rawFont().glyphIndexesForString(text->text);
+    QCOMPARE(run.glyphIndexes().size(), alone.size());
+    QVERIFY(run.glyphIndexes() != alone); // forms for the middle of a word, not those that stand alone
+}
+
+/// Letters of all planes, halves of pairs, controls, marks that stand on nothing: no glyph is missing, for a missing
+/// one would be a gap in print.
+void TestFonts::anyTextIsDrawnWholeOrWithBoxes() {
+    std::mt19937 random(2026);
+    int boxes = 0;
+    for (int round = 0; round < 300; ++round) {
+        QString name;
+        for (int i = 0; i < 12; ++i) {
+            const char32_t code = random() % (i % 3 ? 0x3000 : 0x20000);
+            name += i % 11 == 10 ? QString(QChar(char16_t(0xD800 + random() % 0x800))) : QString::fromUcs4(&code, 1);
+        }
+        const SharedText text = m_fonts.shape(name, FontWeight::Medium);
+        QVERIFY(text->advance > 0);
+        QVERIFY(!text->ink.isEmpty());
+        for (const QGlyphRun& run : text->runs)
+            QVERIFY2(!run.glyphIndexes().contains(0), qPrintable(name));
+        boxes += static_cast<int>(text->text.count(u'\u25A1'));
+    }
+    QVERIFY(boxes > 0);
 }
 
 void TestFonts::aTextIsShapedOnce() {

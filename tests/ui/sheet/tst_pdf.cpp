@@ -6,6 +6,7 @@
 #include "ui/sheet/compose.h"
 
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -20,6 +21,7 @@ private Q_SLOTS:
     void pagesHaveTheExactSizeOfThePaper_data();
     void pagesHaveTheExactSizeOfThePaper();
     void namesAndNumbersAreFoundAsText();
+    void theLongestNamesAreFoundAsText();
     void allFontsAreEmbedded();
     void theFileIsSound_data();
     void theFileIsSound();
@@ -87,8 +89,31 @@ void TestPdf::namesAndNumbersAreFoundAsText() {
     QVERIFY(names.contains(QStringLiteral("\u05D8\u05D5\u05D1\u05D9\u05D4"))); // in the order it is read
 }
 
+void TestPdf::theLongestNamesAreFoundAsText() {
+    // Letters that join stand there as the forms in which they are drawn, which Unicode makes the same as the letters.
+    const auto packed = [](const QString& text) {
+        static const QRegularExpression unseen(QStringLiteral("[\\s\\x{202A}-\\x{202E}]"));
+        // Inter has one glyph for the iota of Greek and that of Latin, which the writer takes it for.
+        return text.normalized(QString::NormalizationForm_KC).replace(QChar(0x0269), QChar(0x03B9)).remove(unseen);
+    };
+    const QString text = packed(said(pdfOf(QStringLiteral("longest-names")), QStringLiteral("pdftotext"),
+                                     {QStringLiteral("-raw")}, {QStringLiteral("-")}));
+    const MatchHeading heading = sheetScene(QStringLiteral("longest-names")).heading;
+    QStringList names{heading.opened.competition, heading.opened.division, heading.opened.venue,
+                      heading.opened.teams.home.name, heading.opened.teams.visitors.name};
+    for (const Official& official : heading.officials)
+        names += official.name;
+    QCOMPARE(names.size(), 14);
+    for (QString& name : names) {
+        name.replace(QStringLiteral("\U00010380"), QStringLiteral("\u25A1")); // a letter that no font has
+        // Words from right to left stand in the file as they do on the page.
+        for (const QString& part : name.isRightToLeft() ? name.split(u' ') : QStringList{name})
+            QVERIFY2(text.contains(packed(part)), qPrintable(part));
+    }
+}
+
 void TestPdf::allFontsAreEmbedded() {
-    for (const QString& name : {QStringLiteral("demo"), QStringLiteral("names")}) {
+    for (const QString& name : {QStringLiteral("demo"), QStringLiteral("names"), QStringLiteral("longest-names")}) {
         const QStringList lines = said(pdfOf(name), QStringLiteral("pdffonts"), {}).split(u'\n', Qt::SkipEmptyParts);
         QVERIFY(lines.size() >= 2 + 4);
         QVERIFY(lines.at(2).startsWith(QStringLiteral("Inter-")));

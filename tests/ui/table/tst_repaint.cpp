@@ -59,9 +59,9 @@ private:
 void TestRepaint::aNewMarkRepaintsOnlyItsPart_data() {
     QTest::addColumn<QByteArray>("then"); // what is played after a start
     QTest::addColumn<double>("most");     // of the window, in hundredths
-    QTest::newRow("serve contacted") << QByteArray("s") << 3.0;
-    QTest::newRow("point on the own serve") << QByteArray("h") << 6.0;
-    QTest::newRow("serve lost") << QByteArray("v") << 8.0;
+    QTest::newRow("serve contacted") << QByteArray("s") << 0.5;
+    QTest::newRow("point on the own serve") << QByteArray("h") << 1.5;
+    QTest::newRow("serve lost") << QByteArray("v") << 6.0;
 }
 
 void TestRepaint::aNewMarkRepaintsOnlyItsPart() {

@@ -76,10 +76,6 @@
         <translation>Firmas</translation>
     </message>
     <message>
-        <source>%1 prints the sheets, also at any time during a match; the referees sign them there.</source>
-        <translation>%1 imprime las hojas, también en cualquier momento del partido; los árbitros las firman ahí.</translation>
-    </message>
-    <message>
         <source>In a bar</source>
         <translation>En una barra</translation>
     </message>
@@ -94,6 +90,10 @@
     <message>
         <source>All keys</source>
         <translation>Todas las teclas</translation>
+    </message>
+    <message>
+        <source>%1 shows what the referee looks over and signs on the screen, of a set or of the match. %2 prints the sheets, also at any time during a match.</source>
+        <translation>%1 muestra lo que el árbitro revisa y firma en pantalla, de un set o del partido. %2 imprime las hojas, también en cualquier momento del partido.</translation>
     </message>
 </context>
 <context>
@@ -3234,6 +3234,10 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>Mostrar la hoja correcta…</translation>
     </message>
     <message>
+        <source>Print your sheet…</source>
+        <translation>Imprimir su hoja…</translation>
+    </message>
+    <message>
         <source>Go back to the table</source>
         <translation>Volver a la mesa</translation>
     </message>
@@ -4481,6 +4485,14 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <source>The PDF could not be made: nothing was saved.</source>
         <translation>No se pudo crear el PDF: no se guardó nada.</translation>
     </message>
+    <message>
+        <source>Numbers only</source>
+        <translation>Solo números</translation>
+    </message>
+    <message>
+        <source>Leaves out all names of persons</source>
+        <translation>Omite todos los nombres de personas</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::QrView</name>
@@ -4668,14 +4680,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>Plantel</translation>
     </message>
     <message>
-        <source>Line %1 has no number.</source>
-        <translation>La línea %1 no tiene número.</translation>
-    </message>
-    <message>
-        <source>Line %1: %2 has no number.</source>
-        <translation>Línea %1: %2 no tiene número.</translation>
-    </message>
-    <message>
         <source>Line %1: “%2” is no shirt number. Numbers go from 0 to 99.</source>
         <translation>Línea %1: “%2” no es un número de camiseta. Los números van de 0 a 99.</translation>
     </message>
@@ -4686,14 +4690,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Line %1: the rulebook does not allow number %2, only %3 to %4.</source>
         <translation>Línea %1: el reglamento no permite el número %2, solo de %3 a %4.</translation>
-    </message>
-    <message>
-        <source>Line %1: number %2 stands in line %3 too.</source>
-        <translation>Línea %1: el número %2 está también en la línea %3.</translation>
-    </message>
-    <message>
-        <source>Line %1: the captain is named in line %2 already.</source>
-        <translation>Línea %1: el capitán ya está designado en la línea %2.</translation>
     </message>
     <message>
         <source>Line %1: the name is longer than %2 characters.</source>
@@ -4758,6 +4754,22 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Saved: %1</source>
         <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>Line %1 has no number: give it one, or empty the line.</source>
+        <translation>La línea %1 no tiene número: ponerle uno o vaciar la línea.</translation>
+    </message>
+    <message>
+        <source>Line %1: %2 has no number: add one, or empty the line.</source>
+        <translation>Línea %1: %2 no tiene número: agregar uno o vaciar la línea.</translation>
+    </message>
+    <message>
+        <source>Line %1: number %2 stands in line %3 too: change one of them.</source>
+        <translation>Línea %1: el número %2 está también en la línea %3: cambiar uno de los dos.</translation>
+    </message>
+    <message>
+        <source>Line %1: the captain is named in line %2 already: take one of the marks away.</source>
+        <translation>Línea %1: el capitán ya está indicado en la línea %2: quitar una de las marcas.</translation>
     </message>
 </context>
 <context>

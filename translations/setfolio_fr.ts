@@ -76,10 +76,6 @@
         <translation>Signer</translation>
     </message>
     <message>
-        <source>%1 prints the sheets, also at any time during a match; the referees sign them there.</source>
-        <translation>%1 imprime les feuilles, à tout moment du match aussi&#x202f;; les arbitres y signent.</translation>
-    </message>
-    <message>
         <source>In a bar</source>
         <translation>Dans une barre</translation>
     </message>
@@ -94,6 +90,10 @@
     <message>
         <source>All keys</source>
         <translation>Toutes les touches</translation>
+    </message>
+    <message>
+        <source>%1 shows what the referee looks over and signs on the screen, of a set or of the match. %2 prints the sheets, also at any time during a match.</source>
+        <translation>Avec %1, l’arbitre relit et signe à l’écran ce qui concerne un set ou le match. %2 imprime les feuilles, même à tout moment du match.</translation>
     </message>
 </context>
 <context>
@@ -3233,6 +3233,10 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>Montrer la feuille juste…</translation>
     </message>
     <message>
+        <source>Print your sheet…</source>
+        <translation>Imprimer sa feuille…</translation>
+    </message>
+    <message>
         <source>Go back to the table</source>
         <translation>Revenir à la table</translation>
     </message>
@@ -4480,6 +4484,14 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <source>The PDF could not be made: nothing was saved.</source>
         <translation>Le PDF n’a pas pu être produit&#xa0;: rien n’a été enregistré.</translation>
     </message>
+    <message>
+        <source>Numbers only</source>
+        <translation>Numéros seuls</translation>
+    </message>
+    <message>
+        <source>Leaves out all names of persons</source>
+        <translation>Omet tous les noms de personnes</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::QrView</name>
@@ -4667,14 +4679,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>Effectif</translation>
     </message>
     <message>
-        <source>Line %1 has no number.</source>
-        <translation>La ligne %1 n’a pas de numéro.</translation>
-    </message>
-    <message>
-        <source>Line %1: %2 has no number.</source>
-        <translation>Ligne %1&#xa0;: %2 n’a pas de numéro.</translation>
-    </message>
-    <message>
         <source>Line %1: “%2” is no shirt number. Numbers go from 0 to 99.</source>
         <translation>Ligne %1&#xa0;: «&#xa0;%2&#xa0;» n’est pas un numéro de maillot. Les numéros vont de 0 à 99.</translation>
     </message>
@@ -4685,14 +4689,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Line %1: the rulebook does not allow number %2, only %3 to %4.</source>
         <translation>Ligne %1&#xa0;: le règlement n’admet pas le numéro %2, seulement de %3 à %4.</translation>
-    </message>
-    <message>
-        <source>Line %1: number %2 stands in line %3 too.</source>
-        <translation>Ligne %1&#xa0;: le numéro %2 figure aussi à la ligne %3.</translation>
-    </message>
-    <message>
-        <source>Line %1: the captain is named in line %2 already.</source>
-        <translation>Ligne %1&#xa0;: le capitaine est déjà désigné à la ligne %2.</translation>
     </message>
     <message>
         <source>Line %1: the name is longer than %2 characters.</source>
@@ -4757,6 +4753,22 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Saved: %1</source>
         <translation>Enregistré&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Line %1 has no number: give it one, or empty the line.</source>
+        <translation>La ligne %1 n’a pas de numéro&#xa0;: donnez-lui-en un, ou videz-la.</translation>
+    </message>
+    <message>
+        <source>Line %1: %2 has no number: add one, or empty the line.</source>
+        <translation>Ligne %1&#xa0;: %2 n’a pas de numéro&#xa0;: ajoutez-en un, ou videz la ligne.</translation>
+    </message>
+    <message>
+        <source>Line %1: number %2 stands in line %3 too: change one of them.</source>
+        <translation>Ligne %1&#xa0;: le numéro %2 figure aussi à la ligne %3&#xa0;: changez l’un des deux.</translation>
+    </message>
+    <message>
+        <source>Line %1: the captain is named in line %2 already: take one of the marks away.</source>
+        <translation>Ligne %1&#xa0;: le capitaine est déjà désigné à la ligne %2&#xa0;: retirez l’une des marques.</translation>
     </message>
 </context>
 <context>

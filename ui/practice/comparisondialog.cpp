@@ -40,14 +40,17 @@ ComparisonDialog::ComparisonDialog(const Compared& compared, QWidget* parent) : 
         column->addWidget(makeTable(differences, compared.state), 1);
     auto* buttons = new QHBoxLayout;
     QPushButton* right = pieces::button(tr("Show the right sheet…"), u"rightSheet"_s);
+    QPushButton* print = pieces::button(tr("Print your sheet…"), u"printHers"_s);
     QPushButton* close = pieces::button(tr("Go back to the table"), u"close"_s);
     makePrimary(*close);
     close->setDefault(true);
     buttons->addWidget(right);
+    buttons->addWidget(print);
     buttons->addStretch();
     buttons->addWidget(close);
     column->addLayout(buttons);
     connect(right, &QPushButton::clicked, this, &ComparisonDialog::rightSheetAsked);
+    connect(print, &QPushButton::clicked, this, &ComparisonDialog::printAsked);
     connect(close, &QPushButton::clicked, this, &QDialog::accept);
     giveRoom(*this, differences.empty() ? QSize(usual.width(), sizeHint().height()) : usual);
 }

@@ -28,6 +28,7 @@ public:
 
 Q_SIGNALS:
     void rightSheetAsked();
+    void printAsked(); ///< of her own sheet
 
 private:
     [[nodiscard]] QTableWidget* makeTable(const std::vector<Difference>& differences, const MatchState& state);

@@ -47,6 +47,10 @@ ShowComparison comparisonShown(const SheetFonts& fonts) {
             PreviewOptions options;
             Preview({writeUp(right), right}, fonts, options, &dialog).exec();
         });
+        QObject::connect(&dialog, &ComparisonDialog::printAsked, &dialog, [&] {
+            if (auto* table = qobject_cast<TableWindow*>(parent))
+                table->perform(TableCommand::Print);
+        });
         dialog.exec();
     };
 }

@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QShortcut>
+#include <QStyle>
 #include <QVBoxLayout>
 
 using namespace Qt::Literals::StringLiterals;
@@ -61,9 +62,10 @@ void StoryBand::setLook(const Look& look) {
                   u"QPushButton { color: %2; background: %4; border: 1px solid %5; border-radius: 7px;"
                   u" min-height: 42px; padding: 0 12px; }"
                   u"QPushButton:focus { border: 3px solid %2; }"
+                  u"QPushButton[due=\"true\"] { color: %6; background: %7; border-color: %6; }"
                   u"QPushButton:disabled { color: %3; }"_s.arg(colours.panel.name(), colours.text.name(),
                                                                colours.secondary.name(), colours.button.name(),
-                                                               colours.edge.name()));
+                                                               colours.edge.name(), onAmber().name(), amber().name()));
     m_before->setFont(look.font(13, QFont::Medium));
     m_now->setFont(look.font(18, QFont::DemiBold));
     for (QPushButton* button : {m_next, m_hold, m_compare})
@@ -83,8 +85,16 @@ void StoryBand::tell() {
     m_hold->setText(m_reader.isRunning() ? tr("Hold (F5)") : tr("Go on (F5)"));
     m_hold->setEnabled(!m_reader.isOver());
     m_compare->setText(tr("Compare (F9)"));
+    showWhatIsDue();
     QAccessibleEvent event(m_now, QAccessible::NameChanged);
     QAccessible::updateAccessibility(&event);
+}
+
+/// Once the story is over, the table asks for the next set: the button says that there is something to do before.
+void StoryBand::showWhatIsDue() {
+    m_compare->setProperty("due", m_reader.told() > 0 && m_reader.isOver());
+    style()->unpolish(m_compare);
+    style()->polish(m_compare);
 }
 
 QPushButton* StoryBand::makeButton(const QString& name, Qt::Key key, void (StoryBand::*pressed)()) {

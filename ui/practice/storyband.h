@@ -28,6 +28,7 @@ Q_SIGNALS:
 
 private:
     void tell();
+    void showWhatIsDue();
     QPushButton* makeButton(const QString& name, Qt::Key key, void (StoryBand::*pressed)());
     void next();
     void holdOrGoOn();

@@ -20,6 +20,13 @@ bool editsText(int key) {
     return key == Qt::Key_Backspace || key == Qt::Key_Delete || key == Qt::Key_Home || key == Qt::Key_End;
 }
 
+/// Qt leaves the words out of a centred field that has the keyboard.
+void drawInMiddle(QLineEdit& field, const QString& words) {
+    QPainter painter(&field);
+    painter.setPen(field.palette().color(QPalette::PlaceholderText));
+    painter.drawText(field.rect(), Qt::AlignCenter, words);
+}
+
 bool isDigit(int key) {
     return key >= Qt::Key_0 && key <= Qt::Key_9;
 }
@@ -52,8 +59,12 @@ void NumberField::propose(std::optional<ShirtNumber> number) {
 }
 
 bool NumberField::event(QEvent* event) {
-    if (event->type() != QEvent::ShortcutOverride)
-        return QLineEdit::event(event);
+    if (event->type() != QEvent::ShortcutOverride) {
+        const bool handled = QLineEdit::event(event);
+        if (event->type() == QEvent::Paint && m_proposed && hasFocus() && text().isEmpty())
+            drawInMiddle(*this, placeholderText());
+        return handled;
+    }
     const auto& press = *static_cast<QKeyEvent*>(event);
     const bool plain = !(press.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
     const bool isEnter = press.key() == Qt::Key_Return || press.key() == Qt::Key_Enter;

@@ -82,6 +82,7 @@ void PracticeTest::aWholeSetEnteredByKeysAsItIsToldIsRight() {
     for (std::size_t step = 0; step < learner.story.steps.size(); ++step)
         learner.follow();
     QVERIFY(learner.session->reader().isOver());
+    QVERIFY(learner.table.find("storyCompare")->property("due").toBool());
     learner.table.press(Qt::Key_F9);
     QVERIFY(learner.compared);
     QCOMPARE(differencesOf(learner.compared->right, learner.compared->hers).size(), std::size_t(0));
@@ -204,6 +205,9 @@ void PracticeTest::theComparisonOfARightSheetHasNoTable() {
     ComparisonDialog dialog(learner.session->compared());
     QVERIFY(!dialog.findChild<QTableWidget*>(u"differences"_s));
     QVERIFY(dialog.findChild<QLabel*>(u"result"_s)->text().startsWith(u"Your sheet is as it should be"));
+    QSignalSpy print(&dialog, &ComparisonDialog::printAsked);
+    QTest::mouseClick(dialog.findChild<QPushButton*>(u"printHers"_s), Qt::LeftButton);
+    QCOMPARE(print.size(), 1);
 }
 
 } // namespace setfolio

@@ -49,6 +49,7 @@ private Q_SLOTS:
     void anIllegalPlayerIsRuledOnByKeys();
     void anIllegalLiberoIsRuledOnByMouse();
     void aFingerRulesOnAnIllegalPlayer();
+    void aRulingBeforePlayIsResumedIsSpokenAgainst();
     void whoReceivesHasNoServeToLose();
     void beforePlayIsResumedNothingIsLost();
 };
@@ -231,6 +232,17 @@ void TestTableForms::anIllegalPlayerIsRuledOnByKeys() {
     QCOMPARE(table.score().home, 0);
     QCOMPARE(table.score().visitors, 1);
     QCOMPARE(table.set().serving, Team::Visitors);
+}
+
+void TestTableForms::aRulingBeforePlayIsResumedIsSpokenAgainst() {
+    OpenTable table(withBench().play("h").substitute(Team::Home, 7, 1));
+    const std::size_t before = table.recorded();
+    table.press(Qt::Key_S, Qt::ShiftModifier);
+    table.type("7");
+    QVERIFY2(bar(table).sentence().contains(u"No serve is contacted since number 7 of SAL came on court"),
+             qPrintable(bar(table).sentence()));
+    table.press(Qt::Key_Return);
+    QCOMPARE(table.recorded(), before); // a reason is asked for first
 }
 
 void TestTableForms::anIllegalLiberoIsRuledOnByMouse() {

@@ -30,8 +30,8 @@ const std::map<QString, const char*>& outOfReach() {
         {u"LevelNotOnLadder"_s, "the bar offers the levels of the rulebook's ladder"},
         {u"DefaultIsOfMatch"_s, "the form offers a default of the match only"},
         {u"LateReplacementIsDelay"_s, "a late replacement is offered only while one is let pass"},
-        {u"PlayNotResumed"_s, "a ruling on an illegal player has no command"},
-        {u"SignedOutOfOrder"_s, "the table takes no signatures"},
+        {u"PlayNotResumed"_s, "the bar of an illegal player says so: tst_tableforms"},
+        {u"SignedOutOfOrder"_s, "signatures are taken in a window of their own: tst_signoffdialog"},
     };
     return kinds;
 }
@@ -254,10 +254,10 @@ constexpr std::array unreachable{
     Unreachable{"LiberoNotOnCourt", "out is offered while she is on court"},
     Unreachable{"NoSuchPoint", "points are counted, and the bar finds their entry"},
     Unreachable{"NeverServed", "the team that served before is offered when there is one"},
-    Unreachable{"NotSealed", "the table takes no signatures"},
-    Unreachable{"SignedTooEarly", "the table takes no signatures"},
-    Unreachable{"SignaturesMissing", "the table takes no signatures"},
-    Unreachable{"ReasonMissing", "the table takes no signatures"},
+    Unreachable{"NotSealed", "the sign-off window offers only what is due"},
+    Unreachable{"SignedTooEarly", "the sign-off window offers only what is due"},
+    Unreachable{"SignaturesMissing", "the sign-off window offers only what is due"},
+    Unreachable{"ReasonMissing", "the sign-off window offers only what is due"},
 };
 
 } // namespace

@@ -12,6 +12,7 @@
 #include "ui/look/controls.h"
 #include "ui/look/plate.h"
 #include "ui/wording/names.h"
+#include "ui/wording/shown.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -106,7 +107,7 @@ QLayout* LineUpPanel::makeHead() {
     auto* row = new QHBoxLayout;
     row->setSpacing(12);
     row->addWidget(new pieces::Plate(m_team, codeOf(m_state, m_team)));
-    auto* name = pieces::heading(m_state.opened->teams[m_team].name, 16);
+    auto* name = pieces::heading(asShown(m_state.opened->teams[m_team].name), 16);
     if (textScale() == 1) { // else it scrolls
         name->setMinimumWidth(60);
         name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);

@@ -5,6 +5,7 @@
 #include "ui/dialogs/pieces.h"
 #include "ui/look/appearance.h"
 #include "ui/look/controls.h"
+#include "ui/wording/shown.h"
 
 #include <QGridLayout>
 #include <QPushButton>
@@ -36,8 +37,9 @@ NumberChips::NumberChips(const Roster& roster, QWidget* parent) : QScrollArea(pa
         chip->setProperty("chip", true);
         chip->setFixedSize(scaled(side), scaled(side));
         chip->setFocusPolicy(Qt::NoFocus); // the keyboard stays in the field that the number goes into
-        chip->setToolTip(plainTip(player.name));
-        chip->setAccessibleName(player.name.isEmpty() ? chip->text() : u"%1 %2"_s.arg(chip->text(), player.name));
+        chip->setToolTip(plainTip(asShown(player.name)));
+        chip->setAccessibleName(player.name.isEmpty() ? chip->text()
+                                                      : u"%1 %2"_s.arg(chip->text(), asShown(player.name)));
         connect(chip, &QPushButton::clicked, this, [this, number = player.number] { Q_EMIT picked(number); });
         const int place = static_cast<int>(m_chips.size());
         grid->addWidget(chip, place / columns, place % columns);

@@ -12,6 +12,7 @@
 #include "ui/look/controls.h"
 #include "ui/look/plate.h"
 #include "ui/wording/names.h"
+#include "ui/wording/shown.h"
 
 #include <QFrame>
 #include <QGridLayout>
@@ -31,11 +32,11 @@ QFrame* scoreRow(const MatchState& state, Team team, const QString& word, int nu
     auto* line = new QHBoxLayout(row);
     line->setContentsMargins(14, 8, 18, 8);
     line->setSpacing(14);
-    const TeamName& name = state.opened->teams[team];
+    const QString name = asShown(state.opened->teams[team].name);
     line->addWidget(new pieces::Plate(team, codeOf(state, team)));
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
-    auto* called = pieces::heading(name.name, 17);
+    auto* called = pieces::heading(name, 17);
     called->setMinimumWidth(textScale() == 1 ? 160 : called->sizeHint().width());
     words->addStretch();
     words->addWidget(called);
@@ -44,7 +45,7 @@ QFrame* scoreRow(const MatchState& state, Team team, const QString& word, int nu
     line->addLayout(words, 1);
     auto* points = pieces::heading(QString::number(number), 44);
     points->setFont(windowFont(44, strong ? QFont::Bold : QFont::Medium));
-    points->setAccessibleName(u"%1: %2"_s.arg(name.name, QString::number(number)));
+    points->setAccessibleName(u"%1: %2"_s.arg(name, QString::number(number)));
     line->addWidget(points);
     return row;
 }

@@ -5,6 +5,7 @@
 #include "ui/look/appearance.h"
 #include "ui/look/colours.h"
 #include "ui/look/plate.h"
+#include "ui/wording/shown.h"
 
 #include <QMouseEvent>
 #include <QPainter>
@@ -18,6 +19,8 @@ constexpr double outside = 56; ///< room for the server behind each end line, in
 } // namespace
 
 TossCourt::TossCourt(const PerTeam<TeamName>& teams, QWidget* parent) : QWidget(parent), m_teams(teams) {
+    for (const Team team : bothTeams)
+        m_teams[team] = {asShown(teams[team].name), asShown(teams[team].code), teams[team].colour};
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     describe();
 }

@@ -3,6 +3,7 @@
 #include "ui/table/deckview.h"
 
 #include "ui/wording/names.h"
+#include "ui/wording/shown.h"
 
 #include <algorithm>
 
@@ -38,7 +39,7 @@ TeamAreaView areaOf(const MatchState& state, Team team) {
     const Rulebook& rulebook = state.rulebook();
     TeamAreaView view;
     view.team = team;
-    view.name = state.opened->teams[team].name;
+    view.name = asShown(state.opened->teams[team].name);
     view.code = codeOf(state, team);
     view.points = own.points;
     view.serves = set.servesFirst && set.serving == team && !set.winner;

@@ -85,9 +85,8 @@ bool rises(const std::vector<CardStep>& ladder) {
     return std::ranges::adjacent_find(ladder, std::ranges::greater_equal(), &CardStep::level) == ladder.end();
 }
 
-bool hasDoubles(std::vector<Signer> signers) {
-    std::ranges::sort(signers);
-    return std::ranges::adjacent_find(signers) != signers.end();
+bool hasDoubles(const std::vector<Signer>& signers) {
+    return std::ranges::any_of(signers, [&](Signer signer) { return std::ranges::count(signers, signer) > 1; });
 }
 
 struct Reader {

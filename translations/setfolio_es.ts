@@ -6261,6 +6261,10 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <source>The match is signed and sealed. To reopen it voids its seal and its signatures: they stay on its page, struck, and it is signed anew.</source>
         <translation>El partido está firmado y sellado. Reabrirlo deja sin valor su sello y sus firmas: quedan en su página, tachados, y se firma de nuevo.</translation>
     </message>
+    <message>
+        <source>persons named</source>
+        <translation>con nombres</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::SignaturePad</name>

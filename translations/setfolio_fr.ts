@@ -6260,6 +6260,10 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <source>The match is signed and sealed. To reopen it voids its seal and its signatures: they stay on its page, struck, and it is signed anew.</source>
         <translation>Le match est signé et scellé. Le rouvrir annule son sceau et ses signatures&#xa0;: elles restent sur sa page, rayées, et on le signe à nouveau.</translation>
     </message>
+    <message>
+        <source>persons named</source>
+        <translation>avec noms</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::SignaturePad</name>

@@ -27,6 +27,7 @@ struct SheetOptions {
     /// not say so.
     QTime standsAt = {};
     int leastColumns = 3; ///< rounds that there is a column for, written or not
+    bool named = false;   ///< the head says that persons are named
     int utcOffset = 0;    ///< seconds from UTC to the local time of the match, for times of entries
 };
 

@@ -88,7 +88,7 @@ void drawPlate(Draft& draft, const Tag& tag, const QRectF& box, const TeamName& 
 
 void drawHeader(Draft& draft, const Scene& scene, PageNumber page) {
     drawSetPlate(draft, scene.set.number, scene.heading.opened.bestOf);
-    drawTitles(draft, header, scene.heading.opened, page, mainRight, standsOf(scene));
+    drawTitles(draft, header, scene.heading.opened, page, mainRight, scene.options.named, standsOf(scene));
     drawFields(draft, header, fieldsOf(scene), 189.5);
     drawCourt(draft, scene);
 }

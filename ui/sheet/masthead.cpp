@@ -28,10 +28,10 @@ void drawHeadPlate(Draft& draft, const Tag& tag, const QString& word, const QStr
     draft.fitted(text, {8, 12.2}, numeral, {21, FontWeight::Bold, white, TextAlign::Centre}, 14.6);
 }
 
-void drawTitles(Draft& draft, const Tag& tag, const MatchOpened& opened, PageNumber page, double right,
+void drawTitles(Draft& draft, const Tag& tag, const MatchOpened& opened, PageNumber page, double right, bool named,
                 const QString& stands) {
-    QStringList parts{stands, opened.namesLeftOut ? namesLeftOutWords() : QString(), matchWords(opened),
-                      page.of > 1 ? pageWords(page.number, page.of) : QString()};
+    const QString names = opened.namesLeftOut ? namesLeftOutWords() : named ? namesGivenWords() : QString();
+    QStringList parts{stands, names, matchWords(opened), page.of > 1 ? pageWords(page.number, page.of) : QString()};
     parts.removeAll(QString());
     const QString match = parts.join(QStringLiteral(" · "));
     const double used = draft.named(tag.as(ItemRole::Value), {right, 4.7}, match, valueStyle.fromRight(), 80);
@@ -57,12 +57,12 @@ std::vector<Field> placeFields(const MatchOpened& opened, const QLocale& locale)
             {words(SheetLabel::Scheduled), timeWords(opened.scheduled, locale), 17}};
 }
 
-void drawMasthead(Draft& draft, const MatchOpened& opened, const QLocale& locale, const Masthead& masthead,
+void drawMasthead(Draft& draft, const MatchOpened& opened, const SheetOptions& options, const Masthead& masthead,
                   PageNumber page) {
     constexpr Tag tag{Zone::Masthead, ItemRole::Label, {}, {}};
     drawHeadPlate(draft, tag, masthead.plateWord, masthead.plateNumeral);
-    drawTitles(draft, tag, opened, page, ladderRight);
-    std::vector<Field> fields = placeFields(opened, locale);
+    drawTitles(draft, tag, opened, page, ladderRight, options.named);
+    std::vector<Field> fields = placeFields(opened, options.locale);
     fields.insert(fields.end(), masthead.fields.begin(), masthead.fields.end());
     drawFields(draft, tag, fields, ladderRight);
     draft.fitted(tag.as(ItemRole::Title), {ladderRight, valueBaseline}, masthead.title,

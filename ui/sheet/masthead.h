@@ -20,8 +20,9 @@ struct Field {
 /// A solid plate 16 mm square with a word over a large numeral; a white place to write in where there is none.
 void drawHeadPlate(Draft& draft, const Tag& tag, const QString& word, const QString& numeral);
 
-/// Competition and match over a rule, as far as `right`; before the match how far the sheet is written, if it says so.
-void drawTitles(Draft& draft, const Tag& tag, const MatchOpened& opened, PageNumber page, double right,
+/// Competition and match over a rule, as far as `right`; before the match how far the sheet is written, if it says so,
+/// and whether persons are named on it.
+void drawTitles(Draft& draft, const Tag& tag, const MatchOpened& opened, PageNumber page, double right, bool named,
                 const QString& stands = {});
 
 /// The fields beside the plate, over a pale rule that ends at `right`.
@@ -37,7 +38,7 @@ struct Masthead {
     QString title;             ///< "Libero tracking sheet"
     std::vector<Field> fields; ///< after the place and the time
 };
-void drawMasthead(Draft& draft, const MatchOpened& opened, const QLocale& locale, const Masthead& masthead,
+void drawMasthead(Draft& draft, const MatchOpened& opened, const SheetOptions& options, const Masthead& masthead,
                   PageNumber page);
 
 } // namespace setfolio::sheet

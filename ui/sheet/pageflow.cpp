@@ -39,7 +39,7 @@ std::vector<Page> Bodies::pages(const MatchOpened& opened, const SheetOptions& o
     std::vector<Page> pages;
     for (int number = 1; number <= count(); ++number) {
         Draft& draft = *m_drafts[static_cast<std::size_t>(number - 1)];
-        drawMasthead(draft, opened, options.locale, masthead, {number, count()});
+        drawMasthead(draft, opened, options, masthead, {number, count()});
         pages.push_back(framed(draft, options, {number, count()}));
     }
     return pages;

@@ -30,6 +30,7 @@ public:
           m_options(options),
           m_tracked(trackSets(match.entries)) {
         m_options.utcOffset = secondsFromUtc(match.entries);
+        m_options.named = holdNames(match.entries);
         if (!match.entries.empty())
             m_options.standsAt = match.entries.back().time.toUTC().addSecs(m_options.utcOffset).time();
     }
@@ -113,6 +114,7 @@ void Printer::addBlankSet() {
     blank.number = 0;
     SheetOptions options = m_options;
     options.standsAt = {};
+    options.named = false; // there is nothing on it but rules
     options.leastColumns = blankColumns;
     add(composeSet(heading(), blank, options));
 }

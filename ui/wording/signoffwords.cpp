@@ -83,6 +83,10 @@ QString namesLeftOutWords() {
     return Say::tr("names left out");
 }
 
+QString namesGivenWords() {
+    return Say::tr("persons named");
+}
+
 QString namesSentence(bool leftOut, bool given) {
     if (leftOut)
         return Say::tr("Names of persons were left out of this document.");

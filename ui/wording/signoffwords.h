@@ -26,6 +26,8 @@ enum class SignOffLabel : std::uint8_t { SignedOnScreen, UnderProtest, NotSigned
 
 /// At the head of each sheet on which names were left out.
 [[nodiscard]] QString namesLeftOutWords();
+/// At the head of each sheet on which persons are named.
+[[nodiscard]] QString namesGivenWords();
 /// Whether a document names anybody, for those who pass it on.
 [[nodiscard]] QString namesSentence(bool leftOut, bool given);
 

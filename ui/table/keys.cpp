@@ -85,7 +85,7 @@ QString sentence(const KeyConflict& conflict, const QKeySequence& key) {
     switch (conflict.code) {
     case Code::Taken:
         return fill(Table::tr("%1 is the key of “%2”: choose another one, or change that one first."),
-                    {cap, nameOf(*conflict.owner).remove(u'…')});
+                    {cap, nameOf(conflict.owner).remove(u'…')});
     case Code::Digit:
         return fill(Table::tr("Shirt numbers are typed with %1: choose another key."), {cap});
     case Code::Reserved:

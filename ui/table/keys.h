@@ -29,7 +29,7 @@ struct KeyConflict {
         Reserved ///< the window itself needs it
     };
     Code code = Code::Taken;
-    std::optional<TableCommand> owner{};
+    TableCommand owner = TableCommand::NextStep; ///< of a key that is taken
     bool operator==(const KeyConflict&) const = default;
 };
 [[nodiscard]] std::optional<KeyConflict> conflictOf(TableCommand command, const QKeySequence& key,

@@ -135,7 +135,7 @@ void TestFonts::anyTextIsDrawnWholeOrWithBoxes() {
     for (int round = 0; round < 300; ++round) {
         QString name;
         for (int i = 0; i < 12; ++i) {
-            const char32_t code = random() % (i % 3 ? 0x3000 : 0x20000);
+            const char32_t code = static_cast<char32_t>(random() % (i % 3 ? 0x3000 : 0x20000));
             name += i % 11 == 10 ? QString(QChar(char16_t(0xD800 + random() % 0x800))) : QString::fromUcs4(&code, 1);
         }
         const SharedText text = m_fonts.shape(name, FontWeight::Medium);

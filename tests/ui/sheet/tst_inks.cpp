@@ -258,7 +258,5 @@ void TestInks::aGreyPageHasNothingButGreys() {
     }
 }
 
-Q_DECLARE_METATYPE(setfolio::testing::Lab)
-
 QTEST_MAIN(TestInks)
 #include "tst_inks.moc"

@@ -198,6 +198,7 @@ void TestChoices::theTeamBookAndTheHelpOpenFromTheStartPage() {
     QTest::mouseClick(startPage()->findChild<QPushButton*>(u"teamBook"_s), Qt::LeftButton);
     QVERIFY(book.isDone());
     const Working<HelpDialog> help([](HelpDialog& dialog) { dialog.reject(); });
+    startPage()->activateWindow();
     QVERIFY(QTest::qWaitForWindowActive(startPage()));
     QTest::keyClick(startPage(), Qt::Key_F1);
     QVERIFY(help.isDone());

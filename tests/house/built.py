@@ -8,7 +8,7 @@ from pathlib import Path
 import files
 
 
-MADE_BY = {"tst_": r"setfolio_(?:command_)?test", "bench_": "setfolio_bench", "fuzz_": "setfolio_fuzz"}
+MADE_BY = {"tst_": r"setfolio_(?:command_|desk_)?test", "bench_": "setfolio_bench", "fuzz_": "setfolio_fuzz"}
 
 
 def is_named(path, listing):

@@ -6,6 +6,7 @@
 #include "ui/dialogs/numberchips.h"
 #include "ui/dialogs/twolinebutton.h"
 #include "ui/print/pageview.h"
+#include "ui/signoff/sheetpane.h"
 #include "ui/table/keybutton.h"
 #include "ui/table/sheetview.h"
 
@@ -167,7 +168,7 @@ QStringList cutInDrawingOf(QWidget& widget) {
 bool drawsItsOwn(const QWidget* widget) {
     return QByteArrayView(widget->metaObject()->className()).startsWith("setfolio::") &&
            !isOneOf<QLineEdit, QComboBox, QAbstractSpinBox, QAbstractItemView, QAbstractScrollArea>(widget) &&
-           !isOneOf<SheetView, PageCanvas>(widget); // the sheet has tests of its own
+           !isOneOf<SheetView, SheetPane, PageCanvas>(widget); // the sheet has tests of its own
 }
 
 template <typename Child>

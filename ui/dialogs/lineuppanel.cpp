@@ -110,6 +110,7 @@ QLayout* LineUpPanel::makeHead() {
     auto* name = pieces::heading(asShown(m_state.opened->teams[m_team].name), 16);
     if (textScale() == 1) { // else it scrolls
         name->setMinimumWidth(60);
+        name->setWordWrap(true);
         name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     }
     row->addWidget(name, 1);

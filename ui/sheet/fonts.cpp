@@ -45,6 +45,8 @@ QGlyphRun atOrigin(QGlyphRun run, QPointF origin) {
 
 QRectF inkOf(const QGlyphRun& run) {
     const QRawFont font = run.rawFont();
+    if (!font.isValid())
+        return {};
     const QList<quint32> glyphs = run.glyphIndexes();
     const QList<QPointF> places = run.positions();
     QRectF ink;
@@ -60,7 +62,7 @@ QRectF inkOf(const QGlyphRun& run) {
 /// PDF could not be searched for it. The run with the characters' own glyphs; how much wider it is, in pixels. Other
 /// fonts are left alone: letters of Arabic must join.
 double useOwnGlyphs(QGlyphRun& run, const QString& words) {
-    if (run.rawFont().familyName() != family())
+    if (!run.rawFont().isValid() || run.rawFont().familyName() != family())
         return 0;
     QList<quint32> glyphs = run.glyphIndexes();
     const QList<quint32> own = run.rawFont().glyphIndexesForString(words);

@@ -80,7 +80,10 @@ void SignOffDialog::build() {
     column->setContentsMargins(18, 14, 18, 14);
     column->setSpacing(12);
     column->addWidget(pieces::heading(windowTitle(), 22));
-    column->addWidget(m_pages, 1);
+    auto* pages = new QVBoxLayout;
+    pages->setContentsMargins(0, 0, 0, 0);
+    pages->addWidget(m_pages);
+    pieces::addContent(*column, pages);
     column->addLayout(foot);
 }
 

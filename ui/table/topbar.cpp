@@ -63,7 +63,7 @@ void TopBar::setLook(const Look& look) {
                            u"QMenu::item:disabled { color: %10; }"_s.arg(
                                look.colours.bar.name(), look.colours.text.name(), QString::number(look.whole(14)),
                                QString::number(look.whole(11)), look.colours.panel.name(), look.colours.edge.name(),
-                               amber().name(), onAmber().name(), QString::number(look.whole(11)),
+                               amber().name(), onAmber().name(), QString::number(look.whole(13)),
                                look.colours.secondary.name()));
     const std::pair<KeyButton*, int> widths[] = {
         {m_liveBand, 122}, {m_pageWidth, 130}, {m_wholePage, 134}, {m_smaller, 44}, {m_larger, 44}};

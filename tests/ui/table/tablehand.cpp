@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "tests/ui/table/tablehand.h"
 
+#include "core/match/signoff.h"
+
 #include "ui/dialogs/lineuppanel.h"
 #include "ui/table/numberfield.h"
 #include "ui/table/repairbar.h"
@@ -21,6 +23,7 @@ TableHand::TableHand(OpenTable& table) : m_table(table) {
         qFatal("the sheet's typeface is missing");
     m_table.dialogs =
         standardDialogs(*fonts, Clock{[this] { return m_table.now; }, [this] { return m_table.timeOfDay; }});
+    m_table.dialogs.signOff = [](QWidget*, Recorder&, std::optional<int>) {};
 }
 
 // clang-format off
@@ -127,6 +130,10 @@ void TableHand::toss(const Toss& toss) {
 
 void TableHand::endSet() {
     inDialog([&](QWidget& dialog) { keyTo(dialog, Qt::Key_Return); });
+    if (!firstSignOffDue(m_table.state()))
+        return;
+    press(Qt::Key_Return); // opens the sign-off, which waits
+    ++m_inputs;            // Esc
 }
 
 void TableHand::lineUps(const LineUp& left, const LineUp& right) {

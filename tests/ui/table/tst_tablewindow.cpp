@@ -194,7 +194,6 @@ void TestTableWindow::theHeadSaysWhatIsNext() {
     for (int i = 0; i < 25; ++i)
         table.press(Qt::Key_Right);
     table.press(Qt::Key_Return);
-    putOff();
     QCOMPARE(head(), QStringLiteral("SAL wins the match, 2–0"));
     table.press(Qt::Key_Return);
     QVERIFY(table.state().closed);

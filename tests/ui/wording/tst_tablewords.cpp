@@ -15,6 +15,7 @@ class TestTableWords : public QObject {
 private Q_SLOTS:
     void noticesAreSaidAsSentences_data();
     void noticesAreSaidAsSentences();
+    void aChangeOfSidesIsToldWhereTheRulebookWantsIt();
     void theLiberoIsSaidInAWord_data();
     void theLiberoIsSaidInAWord();
     void clocksCountInMinutesAndSeconds_data();
@@ -33,7 +34,7 @@ void TestTableWords::noticesAreSaidAsSentences_data() {
     QTest::newRow("match point")   << Notice{MatchPoint, Team::Home, 25, 0}         << "Match point SAL";
     QTest::newRow("set won")       << Notice{SetWonAtScore, Team::Home, 2, 0}       << "SAL wins the set 2–1: confirm with the second referee.";
     const auto about = [](NoticeKind kind) { return Notice{kind, Team::Home, 8, 0, ShirtNumber(4), ShirtNumber(7), Slot(3)}; };
-    QTest::newRow("sides")         << about(SidesChangeDue)    << "Tell the referees: SAL has 8 points, and the teams change sides.";
+    QTest::newRow("sides")         << about(SidesChangeDue)    << "SAL has 8 points, and the teams change sides.";
     QTest::newRow("silent")        << about(WrongServerSilent) << "Number 4 of SAL is at the service line for number 7: say nothing before the serve.";
     QTest::newRow("wrong server")  << about(WrongServerTold)   << "Tell the second referee now: number 4 of SAL is at serve for number 7.";
     QTest::newRow("vacant place")  << about(VacantServer)      << "The vacant place of SAL is to serve, in slot III: the rally is lost, record no serve.";
@@ -41,6 +42,14 @@ void TestTableWords::noticesAreSaidAsSentences_data() {
     QTest::newRow("improper")      << about(ImproperRequest)   << "SAL has had its improper request: the next one is a delay.";
 }
 // clang-format on
+
+void TestTableWords::aChangeOfSidesIsToldWhereTheRulebookWantsIt() {
+    Rulebook telling = highSchool();
+    telling.sideChangeNotice = true;
+    const MatchState state = MatchBuilder().open(5, telling).state();
+    QCOMPARE(sentence(Notice{NoticeKind::SidesChangeDue, Team::Home, 8, 0}, state),
+             QStringLiteral("Tell the referees: SAL has 8 points, and the teams change sides."));
+}
 
 void TestTableWords::noticesAreSaidAsSentences() {
     QFETCH(Notice, notice);

@@ -6308,16 +6308,16 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>Observación de la protesta</translation>
     </message>
     <message>
-        <source>for example: confirmed by word, cannot sign</source>
-        <translation>por ejemplo: confirmado de palabra, no puede firmar</translation>
-    </message>
-    <message>
         <source>Leave unsigned</source>
         <translation>Dejar sin firma</translation>
     </message>
     <message>
         <source>Record the signature</source>
         <translation>Registrar la firma</translation>
+    </message>
+    <message>
+        <source>such as: agreed by word</source>
+        <translation>p. ej.: acuerdo verbal</translation>
     </message>
 </context>
 <context>

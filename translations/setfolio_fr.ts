@@ -6307,16 +6307,16 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>Remarque de la réclamation</translation>
     </message>
     <message>
-        <source>for example: confirmed by word, cannot sign</source>
-        <translation>par exemple&#xa0;: confirmé de vive voix, ne peut pas signer</translation>
-    </message>
-    <message>
         <source>Leave unsigned</source>
         <translation>Laisser non signé</translation>
     </message>
     <message>
         <source>Record the signature</source>
         <translation>Inscrire la signature</translation>
+    </message>
+    <message>
+        <source>such as: agreed by word</source>
+        <translation>p. ex.&#xa0;: accord oral</translation>
     </message>
 </context>
 <context>

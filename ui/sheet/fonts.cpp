@@ -59,11 +59,9 @@ QRectF inkOf(const QGlyphRun& run) {
 }
 
 /// Inter draws a colon or a dash between figures with a glyph of its own, which no character of the font stands for: a
-/// PDF could not be searched for it. The run with the characters' own glyphs; how much wider it is, in pixels. Other
-/// fonts are left alone: letters of Arabic must join.
+/// PDF could not be searched for it. The run with the characters' own glyphs; how much wider it is, in pixels. Words
+/// that Inter has not all the characters of are left alone: letters of Arabic must join.
 double useOwnGlyphs(QGlyphRun& run, const QString& words) {
-    if (!run.rawFont().isValid() || run.rawFont().familyName() != family())
-        return 0;
     QList<quint32> glyphs = run.glyphIndexes();
     const QList<quint32> own = run.rawFont().glyphIndexesForString(words);
     if (own.size() != glyphs.size() || own == glyphs)
@@ -83,12 +81,18 @@ double useOwnGlyphs(QGlyphRun& run, const QString& words) {
     return wider;
 }
 
-void takeLine(const QTextLine& line, ShapedText& text) {
+/// Whether the typeface has all characters itself.
+bool isOwn(const QString& words, const QFont& font) {
+    const QRawFont own = QRawFont::fromFont(font);
+    return std::ranges::all_of(words, [&](QChar letter) { return own.supportsCharacter(letter); });
+}
+
+void takeLine(const QTextLine& line, const QFont& font, ShapedText& text) {
     const QPointF origin(line.naturalTextRect().left(), line.ascent());
     for (const QGlyphRun& run : line.glyphRuns())
         text.runs += atOrigin(run, origin);
     double width = line.naturalTextWidth();
-    if (text.runs.size() == 1)
+    if (text.runs.size() == 1 && isOwn(text.text, font))
         width += useOwnGlyphs(text.runs.front(), text.text);
     QRectF ink;
     for (const QGlyphRun& run : text.runs)
@@ -119,9 +123,7 @@ bool isCarried(char32_t character, const QFont& font) {
 /// The words with a box for each character that no font has: what a font draws in its place by itself cannot be found
 /// as text, and no archive takes it.
 QString withBoxes(const QString& words, const QFont& font) {
-    const QRawFont own = QRawFont::fromFont(font);
-    const auto isOwn = [&](QChar letter) { return own.supportsCharacter(letter); };
-    if (std::ranges::all_of(words, isOwn))
+    if (isOwn(words, font))
         return words;
     const QString box = QStringLiteral("\u25A1");
     QString carried;
@@ -151,7 +153,7 @@ ShapedText shaped(const QString& given, FontWeight weight, double tracking) {
     const QTextLine line = layout.createLine();
     layout.endLayout();
     if (line.isValid() && !words.isEmpty())
-        takeLine(line, text);
+        takeLine(line, font, text);
     return text;
 }
 

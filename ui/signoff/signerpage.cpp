@@ -160,7 +160,7 @@ void SignerPage::howChanged() {
     m_name->setEnabled(!isLeft);
     m_lineLabel->setText(isLeft ? tr("Why") : tr("Remark of the protest"));
     m_line->setAccessibleName(m_lineLabel->text());
-    m_line->setPlaceholderText(isLeft ? tr("for example: confirmed by word, cannot sign") : QString());
+    m_line->setPlaceholderText(isLeft ? tr("such as: agreed by word") : QString());
     const bool asked = how() != How::Signs;
     m_lineLabel->setVisible(asked);
     m_line->setVisible(asked);

@@ -3,7 +3,6 @@
 #include "tests/ui/table/tablehand.h"
 
 #include "core/match/signoff.h"
-
 #include "ui/dialogs/lineuppanel.h"
 #include "ui/table/numberfield.h"
 #include "ui/table/repairbar.h"

@@ -38,6 +38,20 @@ const SetRecord* recordOf(const MatchRecord& record, int set) {
     return found == record.sets.rend() ? nullptr : &*found;
 }
 
+/// The page that play goes on on: that of the cell which is served in, else the last one with a team's block. Remarks
+/// may fill pages after it.
+int livePageOf(const std::vector<Page>& pages) {
+    const auto lastWith = [&](auto is) {
+        const auto found = std::find_if(pages.rbegin(), pages.rend(),
+                                        [&](const Page& page) { return std::ranges::any_of(page.items, is); });
+        return found == pages.rend() ? 0 : static_cast<int>(std::distance(found, pages.rend())) - 1;
+    };
+    const auto isLive = [](const Item& item) { return item.role == ItemRole::LiveCell; };
+    const bool served =
+        std::ranges::any_of(pages, [&](const Page& page) { return std::ranges::any_of(page.items, isLive); });
+    return served ? lastWith(isLive) : lastWith([](const Item& item) { return item.zone == Zone::BlockHome; });
+}
+
 } // namespace
 
 SheetView::SheetView(SheetFonts fonts, QWidget* parent) : QWidget(parent), m_fonts(std::move(fonts)) {
@@ -58,15 +72,15 @@ void SheetView::setRecord(const MatchRecord& record, int liveSet) {
     m_record = &record;
     m_liveSet = liveSet;
     if (!sameSet && follows) {
-        showSet(liveSet, 0);
+        showSet(liveSet, std::nullopt);
         return;
     }
     const double before = m_sight.followed();
     std::vector<Page> pages = compose(m_set, m_pages.front().flow);
     std::swap(pages, m_pages);
-    const int last = static_cast<int>(m_pages.size()) - 1;
-    const bool turned = follows && m_page != last;
-    m_page = follows ? last : std::min(m_page, last);
+    m_livePage = livePageOf(m_pages);
+    const bool turned = follows && m_page != m_livePage;
+    m_page = follows ? m_livePage : std::min(m_page, static_cast<int>(m_pages.size()) - 1);
     followScore();
     const bool moved = follows && revealNewest();
     if (turned || moved || pages.size() != m_pages.size() || before != m_sight.followed()) {
@@ -92,8 +106,7 @@ void SheetView::zoom(int direction) {
 
 void SheetView::goToLive() {
     m_sight.begin();
-    showSet(m_liveSet, 0);
-    m_page = static_cast<int>(m_pages.size()) - 1;
+    showSet(m_liveSet, std::nullopt);
     revealNewest();
     redrawAll();
 }
@@ -114,7 +127,7 @@ void SheetView::turn(int forward) {
 }
 
 bool SheetView::isLive() const {
-    return m_set == m_liveSet && m_page == static_cast<int>(m_pages.size()) - 1;
+    return m_set == m_liveSet && m_page == m_livePage;
 }
 
 void SheetView::paintEvent(QPaintEvent* event) {
@@ -254,10 +267,12 @@ std::vector<Page> SheetView::compose(int set, const std::optional<Flow>& former)
     return composeSet(m_record->heading, blank, options);
 }
 
-void SheetView::showSet(int set, int page) {
+/// The page asked for; where none is, the one that play goes on on.
+void SheetView::showSet(int set, std::optional<int> page) {
     m_set = set;
     m_pages = compose(set, std::nullopt);
-    m_page = std::clamp(page, 0, static_cast<int>(m_pages.size()) - 1);
+    m_livePage = livePageOf(m_pages);
+    m_page = std::clamp(page.value_or(m_livePage), 0, static_cast<int>(m_pages.size()) - 1);
     followScore();
     setAccessibleName(fill(Table::tr("Sheet of set %1"), {QString::number(set)}));
     redrawAll();

@@ -63,7 +63,7 @@ protected:
 
 private:
     [[nodiscard]] std::vector<Page> compose(int set, const std::optional<Flow>& former) const;
-    void showSet(int set, int page);
+    void showSet(int set, std::optional<int> page);
     void redrawAll();
     void redraw(const QRectF& millimetres);
     void drawOn(QPixmap& canvas, const QRect& pixels) const;
@@ -86,6 +86,7 @@ private:
     int m_liveSet = 1;
     int m_set = 1;
     int m_page = 0;
+    int m_livePage = 0; ///< of the set that is shown
     SheetSight m_sight;
     std::optional<QPointF> m_pressed; ///< where a mouse button or finger went down
     QPointF m_dragged;                ///< how far it has been dragged to

@@ -26,6 +26,7 @@ private Q_SLOTS:
     void aClickOnAMarkLeadsToItsEntry();
     void aTapOnAnEnlargedMarkLeadsToItsEntry();
     void enlargedItFollowsThePlay();
+    void thePlayIsShownWhereRemarksGoOnToAnotherPage();
 
 private:
     static MatchBuilder played() { return MatchBuilder().started().play("hhvvhvhhhv"); }
@@ -159,6 +160,26 @@ void TestSheetView::aTapOnAnEnlargedMarkLeadsToItsEntry() {
     auto* bar = table.window().findChild<RepairBar*>();
     QVERIFY(bar && bar->isVisible());
     QCOMPARE(bar->target(), entry);
+}
+
+void TestSheetView::thePlayIsShownWhereRemarksGoOnToAnotherPage() {
+    MatchBuilder match = played();
+    for (int i = 0; i < 30; ++i)
+        match.add(Remark{QStringLiteral("The floor was wiped where somebody had fallen, number %1.").arg(i)});
+    OpenTable table(match);
+    auto* sheet = table.find<SheetView>("sheetView");
+    const auto showsPlay = [&] {
+        return std::ranges::any_of(sheet->pages().at(static_cast<std::size_t>(sheet->shownPage())).items,
+                                   [](const Item& item) { return item.role == ItemRole::LiveCell; });
+    };
+    QVERIFY(sheet->pages().size() > 1);
+    QVERIFY(showsPlay() && sheet->isLive());
+    table.press(Qt::Key_Left);
+    QVERIFY(showsPlay() && sheet->isLive());
+    table.press(Qt::Key_PageDown);
+    QVERIFY(!sheet->isLive());
+    table.press(Qt::Key_Home);
+    QVERIFY(showsPlay() && sheet->isLive());
 }
 
 void TestSheetView::enlargedItFollowsThePlay() {

@@ -38,4 +38,18 @@ std::vector<Fault> allFaults() {
     return all;
 }
 
+Entries playTo(const Fault& fault, RandomPlay& play, Dice& dice, int most) {
+    for (int steps = dice.below(most); steps > 0 && play.step(); --steps) {
+    }
+    do {
+        const Team team = dice.anyTeam();
+        for (const Team each : {team, opponentsOf(team)}) {
+            Entries entries = fault.make({play, dice, each});
+            if (!entries.empty())
+                return entries;
+        }
+    } while (play.step());
+    return {};
+}
+
 } // namespace setfolio::testing

@@ -78,6 +78,10 @@ struct Fault {
 [[nodiscard]] std::vector<Fault> frameFaults();
 [[nodiscard]] std::vector<Fault> allFaults();
 
+/// Plays a match up to `most` steps, and on to the first moment that has a place for the fault; its entries, not yet
+/// put in, or none.
+[[nodiscard]] Entries playTo(const Fault& fault, RandomPlay& play, Dice& dice, int most);
+
 } // namespace setfolio::testing
 
 /// A row of a table of faults: kind and name in one.

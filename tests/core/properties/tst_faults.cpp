@@ -41,23 +41,13 @@ Rulebook adapted(const Fault& fault, const QString& id) {
 /// Plays a match to a random moment and on to the first that has a place for the fault; the entries that were put in,
 /// or none.
 Entries spoil(const Fault& fault, RandomPlay& play, Dice& dice) {
-    for (int steps = dice.below(200); steps > 0 && play.step(); --steps) {
+    const Entries entries = playTo(fault, play, dice, 200);
+    for (const Entry& entry : entries) {
+        if (&entry == &entries.back())
+            play.wait(fault.beforeLast);
+        play.force(entry);
     }
-    do {
-        const Team team = dice.anyTeam();
-        for (const Team each : {team, opponentsOf(team)}) {
-            const Entries entries = fault.make({play, dice, each});
-            if (entries.empty())
-                continue;
-            for (const Entry& entry : entries) {
-                if (&entry == &entries.back())
-                    play.wait(fault.beforeLast);
-                play.force(entry);
-            }
-            return entries;
-        }
-    } while (play.step());
-    return {};
+    return entries;
 }
 
 bool isFound(const std::vector<EntryFinding>& findings, FindingKind kind, EntryNumber entry) {

@@ -49,21 +49,13 @@ std::optional<Moment> momentFor(const Fault& fault, const QString& id, std::uint
         fault.adapt(rulebook);
     RandomPlay play(seed, rulebook, eventful);
     Dice dice(seed * 7919U);
-    for (int steps = dice.below(60); steps > 0 && play.step(); --steps) {
-    }
-    do {
-        const Team team = dice.anyTeam();
-        for (const Team each : {team, opponentsOf(team)}) {
-            const Entries entries = fault.make({play, dice, each});
-            if (entries.empty())
-                continue;
-            for (std::size_t i = 0; i + 1 < entries.size(); ++i)
-                play.force(entries[i]);
-            const QDateTime last = play.entries().back().time;
-            return Moment{play.entries(), entries.back(), last.addSecs(3600 * fault.beforeLast.count() + 5)};
-        }
-    } while (play.step());
-    return std::nullopt;
+    const Entries entries = playTo(fault, play, dice, 60);
+    if (entries.empty())
+        return std::nullopt;
+    for (std::size_t i = 0; i + 1 < entries.size(); ++i)
+        play.force(entries[i]);
+    const QDateTime last = play.entries().back().time;
+    return Moment{play.entries(), entries.back(), last.addSecs(3600 * fault.beforeLast.count() + 5)};
 }
 
 /// The sentence of the kind, if the judge has it against the entry.

@@ -3,6 +3,7 @@
 #include "tests/ui/table/draftinghand.h"
 
 #include "tests/ui/dialogs/hands.h"
+#include "tests/ui/table/realdialogs.h"
 #include "ui/dialogs/lineuppanel.h"
 #include "ui/dialogs/rostertable.h"
 #include "ui/table/deckview.h"
@@ -18,11 +19,7 @@
 namespace setfolio::testing {
 
 DraftingHand::DraftingHand(OpenTable& table) : m_table(table) {
-    auto fonts = SheetFonts::load();
-    if (!fonts)
-        qFatal("the sheet's typeface is missing");
-    m_table.dialogs =
-        standardDialogs(*fonts, Clock{[this] { return m_table.now; }, [this] { return m_table.timeOfDay; }});
+    m_table.dialogs = realDialogs(m_table);
 }
 
 std::optional<QString> DraftingHand::hear(const Entry& entry) {

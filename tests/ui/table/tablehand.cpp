@@ -3,6 +3,7 @@
 #include "tests/ui/table/tablehand.h"
 
 #include "core/match/signoff.h"
+#include "tests/ui/table/realdialogs.h"
 #include "ui/dialogs/lineuppanel.h"
 #include "ui/table/numberfield.h"
 #include "ui/table/repairbar.h"
@@ -17,11 +18,7 @@
 namespace setfolio::testing {
 
 TableHand::TableHand(OpenTable& table) : m_table(table) {
-    auto fonts = SheetFonts::load();
-    if (!fonts)
-        qFatal("the sheet's typeface is missing");
-    m_table.dialogs =
-        standardDialogs(*fonts, Clock{[this] { return m_table.now; }, [this] { return m_table.timeOfDay; }});
+    m_table.dialogs = realDialogs(m_table);
     m_table.dialogs.signOff = [](QWidget*, Recorder&, std::optional<int>) {};
 }
 

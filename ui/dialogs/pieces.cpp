@@ -60,6 +60,12 @@ QPushButton* button(const QString& text, const QString& name) {
     return made;
 }
 
+QPushButton* toggle(const QString& text, const QString& name) {
+    auto* made = button(text, name);
+    made->setCheckable(true);
+    return made;
+}
+
 void fillWith(QWidget& window, QLayout* content) {
     if (textScale() == 1)
         return window.setLayout(content);

@@ -25,6 +25,8 @@ namespace setfolio::pieces {
 void addField(QBoxLayout& layout, const QString& label, QWidget& field, const QString& name);
 [[nodiscard]] QLineEdit* lineEdit(const QString& placeholder = {}, int longest = 120);
 [[nodiscard]] QPushButton* button(const QString& text, const QString& name);
+/// A button that stays pressed in until it is pressed again.
+[[nodiscard]] QPushButton* toggle(const QString& text, const QString& name);
 /// Gives a window its content; where words are larger than usual, one that scrolls when the window is too small for it.
 void fillWith(QWidget& window, QLayout* content);
 /// The same for a part of a window that takes the room that is left.

@@ -34,12 +34,6 @@ namespace {
 
 constexpr int sideWidth = 316;
 
-QPushButton* toggle(const QString& text, const QString& name) {
-    auto* button = pieces::button(text, name);
-    button->setCheckable(true);
-    return button;
-}
-
 SheetChoice firstChoice(const MatchRecord& record, SheetChoice choice) {
     if (choice.kinds.empty())
         choice.kinds = usualSheets(record);
@@ -151,7 +145,7 @@ QBoxLayout* Preview::makeWaysOut() {
     makePrimary(*print);
     auto* save = pieces::button(tr("Save as PDF…"), u"savePdf"_s);
     auto* close = pieces::button(tr("Close"), u"close"_s);
-    auto* numbersOnly = toggle(tr("Numbers only"), u"numbersOnly"_s);
+    auto* numbersOnly = pieces::toggle(tr("Numbers only"), u"numbersOnly"_s);
     numbersOnly->setToolTip(tr("Leaves out all names of persons"));
     auto* row = new QHBoxLayout;
     row->addWidget(numbersOnly);
@@ -169,8 +163,8 @@ void Preview::addPapers(QBoxLayout& column) {
     column.addWidget(head(tr("Paper")));
     auto* row = new QHBoxLayout;
     row->setSpacing(6);
-    auto* letter = toggle(tr("Letter"), u"letter"_s);
-    auto* a4 = toggle(tr("A4"), u"a4"_s);
+    auto* letter = pieces::toggle(tr("Letter"), u"letter"_s);
+    auto* a4 = pieces::toggle(tr("A4"), u"a4"_s);
     m_paperButtons->addButton(letter, static_cast<int>(PaperSize::Letter));
     m_paperButtons->addButton(a4, static_cast<int>(PaperSize::A4));
     row->addWidget(letter);
@@ -204,9 +198,9 @@ void Preview::addForms(QBoxLayout& column) {
     column.addWidget(head(tr("PDF")));
     auto* row = new QHBoxLayout;
     row->setSpacing(6);
-    auto* archive = toggle(tr("Archive"), u"archivePdf"_s);
+    auto* archive = pieces::toggle(tr("Archive"), u"archivePdf"_s);
     archive->setToolTip(tr("PDF/A-1b: reads the same in many years"));
-    auto* plain = toggle(tr("Plain"), u"plainPdf"_s);
+    auto* plain = pieces::toggle(tr("Plain"), u"plainPdf"_s);
     m_formButtons->addButton(archive, static_cast<int>(PdfForm::Archive));
     m_formButtons->addButton(plain, static_cast<int>(PdfForm::Plain));
     row->addWidget(archive);

@@ -22,9 +22,8 @@ constexpr int kindsInARow = 2;
 constexpr int setsInARow = 5;
 constexpr int space = 6;
 
-QPushButton* toggle(const QString& text, const QString& name) {
-    auto* button = pieces::button(text, name);
-    button->setCheckable(true);
+QPushButton* chip(const QString& text, const QString& name) {
+    auto* button = pieces::toggle(text, name);
     button->setProperty("chip", true);
     return button;
 }
@@ -101,7 +100,7 @@ void SheetChooser::addKinds(QBoxLayout& column) {
     auto* kinds = grid();
     int place = 0;
     for (const SheetKind kind : allSheetKinds) {
-        auto* button = toggle(words(kind), nameOf(kind) + u"Sheet"_s);
+        auto* button = chip(words(kind), nameOf(kind) + u"Sheet"_s);
         button->setChecked(m_choice.kinds.contains(kind));
         m_kinds.emplace(static_cast<int>(kind), button);
         kinds->addWidget(button, place / kindsInARow, place % kindsInARow);
@@ -115,7 +114,7 @@ void SheetChooser::addSets(QBoxLayout& column, const MatchRecord& record) {
     auto* sets = grid();
     int place = 0;
     for (const int number : printableSets(record)) {
-        auto* button = toggle(QString::number(number), u"set%1"_s.arg(number));
+        auto* button = chip(QString::number(number), u"set%1"_s.arg(number));
         button->setAccessibleName(tr("Set %1").arg(number));
         button->setChecked(m_choice.sets.contains(number));
         m_sets.emplace(number, button);

@@ -20,8 +20,8 @@ struct TimelineItem {
 };
 
 /// The entries as corrected, in the order of play, strikes themselves left out: one put in before another stands before
-/// it, one set in another's place behind that struck one. A correction that is itself struck has no effect. The
-/// pointers point into `entries`. O(n).
+/// it, one set in another's place behind that struck one. A correction that is itself struck has no effect, unless it
+/// is struck by what was set in its place: then what it struck stays struck. The pointers point into `entries`. O(n).
 [[nodiscard]] std::vector<TimelineItem> timelineOf(std::span<const Recorded> entries);
 
 /// Whether an entry of `entries`, a correction or any other, is struck by no correction in force. O(n).

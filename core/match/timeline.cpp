@@ -20,12 +20,18 @@ const Strike* asStrike(const Recorded& recorded) {
     return std::get_if<Strike>(&recorded.entry);
 }
 
-/// The earlier entry that this one, as long as it stands itself, puts out of force; 0 for none.
+/// The earlier entry that this one, as long as it is in force itself, puts out of force; 0 for none.
 EntryNumber targetOf(const Recorded& recorded) {
     if (const Strike* strike = asStrike(recorded))
         return strike->target;
     const bool replaces = recorded.placed && recorded.placed->how == Placed::How::InsteadOf;
     return replaces ? recorded.placed->target : EntryNumber();
+}
+
+/// Whether a correction that `struckBy` struck, if anything did, still keeps what it struck itself out of force: one
+/// that was taken back does not, one that was recorded anew does, or both entries would stand in the one place.
+bool isInForce(const Recorded* struckBy) {
+    return !struckBy || !asStrike(*struckBy);
 }
 
 /// For each entry, the correction in force that struck it. Read from the newest back, because only a later correction
@@ -34,7 +40,7 @@ std::vector<const Recorded*> strikesInForce(std::span<const Recorded> entries) {
     std::vector<const Recorded*> struckBy(entries.size(), nullptr);
     for (std::size_t index = entries.size(); index-- > 0;) {
         const std::size_t target = targetOf(entries[index]).value;
-        if (target >= 1 && target <= index && !struckBy[index])
+        if (target >= 1 && target <= index && isInForce(struckBy[index]))
             struckBy[target - 1] = &entries[index];
     }
     return struckBy;

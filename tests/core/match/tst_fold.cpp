@@ -304,6 +304,23 @@ private Q_SLOTS:
         QCOMPARE(match.state().set().teams.visitors.points, 1);
     }
 
+    void ofAnEntryCorrectedTwiceTheLastAloneStands() {
+        MatchBuilder match;
+        match.started().play("h");
+        const EntryNumber called = match.last();
+        match.place(RallyWon{Team::Visitors}, Placed::How::InsteadOf, called, QStringLiteral("ball out"));
+        const EntryNumber changed = match.last();
+        match.place(RallyWon{Team::Home}, Placed::How::InsteadOf, changed, QStringLiteral("touched"));
+        QCOMPARE(match.state().set().teams.home.points, 1);
+        QCOMPARE(match.state().set().teams.visitors.points, 0);
+        match.undo();
+        QCOMPARE(match.state().set().teams.home.points, 0);
+        QCOMPARE(match.state().set().teams.visitors.points, 1);
+        match.add(Strike{changed, {}});
+        QCOMPARE(match.state().set().teams.home.points, 1);
+        QCOMPARE(match.state().set().teams.visitors.points, 0);
+    }
+
     void aVacantPlaceHasNoServer() {
         MatchBuilder match;
         match.started().add(PlaceVacated{Team::Home, ShirtNumber(1), {}});

@@ -81,9 +81,9 @@ void Applier::operator()(const PenaltyPoint& penalty) {
 void Applier::give(SanctionGiven given, bool bringsPoint) {
     if (!m_state.opened)
         return;
-    const SetState& present = set();
-    given.set = present.number + (phaseOf(m_state) == Phase::SetWon ? 1 : 0); // it counts from the next set on
-    given.score = {present.teams.home.points, present.teams.visitors.points};
+    given.set = setThatCounts(m_state);
+    if (given.set == set().number)
+        given.score = {set().teams.home.points, set().teams.visitors.points};
     m_state.sanctions.push_back(given);
     if (bringsPoint)
         givePenaltyPoint(opponentsOf(given.team));

@@ -36,6 +36,19 @@ bool timeOutRenewsRequests(const Rulebook& rulebook) {
     return rulebook.secondRequest == SecondRequest::AfterRallyOrTimeOut;
 }
 
+int setThatCounts(const MatchState& state) {
+    const SetState& set = state.set();
+    if (phaseOf(state) != Phase::SetWon || setsWon(state)[*set.winner] + 1 == setsNeeded(*state.opened))
+        return set.number;
+    return set.number + 1;
+}
+
+bool countsInNextSet(const MatchState& state, const Entry& entry) {
+    const bool given = std::holds_alternative<Sanction>(entry) || std::holds_alternative<DelaySanction>(entry) ||
+                       std::holds_alternative<PenaltyPoint>(entry);
+    return given && !state.sets.empty() && setThatCounts(state) > state.set().number;
+}
+
 std::optional<SanctionLevel> sentOffBy(const MatchState& state, Team team, const Member& who) {
     std::optional<SanctionLevel> out;
     for (const SanctionGiven& given : state.sanctions) {

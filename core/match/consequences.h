@@ -18,6 +18,14 @@ namespace setfolio {
 /// Whether a time-out lets both teams ask for substitutions again in the same interruption.
 [[nodiscard]] bool timeOutRenewsRequests(const Rulebook& rulebook);
 
+/// The number of the set that a sanction or a point given now counts in: once the score decides a set, that of the next
+/// one, if there is to be one. Sources: FIVB Official Volleyball Rules 2025-2028, 16.2.4 and 21.5.
+[[nodiscard]] int setThatCounts(const MatchState& state);
+
+/// Whether an entry counts in the set that follows the present one, and stands on its sheet: what is given once the
+/// score has decided the present one.
+[[nodiscard]] bool countsInNextSet(const MatchState& state, const Entry& entry);
+
 /// The sanction that keeps someone out of the present set: an expulsion in it, a disqualification in the match.
 [[nodiscard]] std::optional<SanctionLevel> sentOffBy(const MatchState& state, Team team, const Member& who);
 

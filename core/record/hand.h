@@ -36,6 +36,7 @@ struct Hand {
     void operator()(const LiberoIn& in);
     void operator()(const LiberoOut& out);
     void operator()(const LiberoExchange& exchange);
+    void operator()(const LiberoRedesignated& redesignated);
     void operator()(const Sanction& sanction);
     void operator()(const DelaySanction& sanction);
     void operator()(const ImproperRequest& request);
@@ -43,7 +44,6 @@ struct Hand {
 
     // What leaves no mark: the slots say it, or a remark does.
     void operator()(const PlaceVacated&) {}
-    void operator()(const LiberoRedesignated&) {}
     void operator()(const LateReplacement&) {}
     void operator()(const CaptainNamed&) {}
     void operator()(const SheetCompared&) {}

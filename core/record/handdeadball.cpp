@@ -59,8 +59,12 @@ void Hand::operator()(const LiberoExchange& exchange) {
         moveLibero({LiberoMove::How::Exchange, exchange.in, exchange.out, libero->slot, {}, {}}, exchange.team);
 }
 
+void Hand::operator()(const LiberoRedesignated& redesignated) {
+    (*this)(LiberoOut{redesignated.team, redesignated.former}); // if she is on court, the player comes back
+}
+
 void Hand::writeSanction(SanctionLine line, bool bringsPoint) {
-    line.set = record.number + (before.phase == Phase::SetWon ? 1 : 0);
+    line.set = record.number;
     line.score = before.points;
     line.entry = recorded.number;
     line.struck = struck();

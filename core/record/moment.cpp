@@ -27,6 +27,14 @@ Moment momentOf(const MatchState& state) {
     return moment;
 }
 
+Moment momentOfNextSet(const MatchState& state) {
+    Moment moment;
+    moment.sheet = static_cast<int>(state.sets.size()) + 1;
+    moment.phase = Phase::BeforeSet;
+    moment.pointsDue = state.pointsDue;
+    return moment;
+}
+
 Moment afterPenaltyPoint(Moment moment, Team team) {
     ++moment.points[team];
     if (team == moment.serving)

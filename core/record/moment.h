@@ -28,6 +28,8 @@ struct Moment {
 };
 
 [[nodiscard]] Moment momentOf(const MatchState& state);
+/// The moment before the set that follows a present one which the score has decided.
+[[nodiscard]] Moment momentOfNextSet(const MatchState& state);
 /// The moment after `team` has been given a point without a rally.
 [[nodiscard]] Moment afterPenaltyPoint(Moment moment, Team team);
 

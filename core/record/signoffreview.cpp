@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/record/signoffreview.h"
 
+#include "core/match/consequences.h"
 #include <algorithm>
 
 namespace setfolio {
@@ -40,7 +41,7 @@ private:
     void take(const Recorded& recorded) {
         const std::size_t sheet = m_state.sets.empty() ? 0 : m_state.sets.size() - 1;
         if (!isOfMatch(recorded.entry) && !m_state.sets.empty())
-            m_sheets[recorded.number.value] = sheet;
+            m_sheets[recorded.number.value] = sheet + (countsInNextSet(m_state, recorded.entry) ? 1 : 0);
         if (m_told.size() <= sheet)
             m_told.resize(sheet + 1);
         tell(m_told[sheet], recorded);

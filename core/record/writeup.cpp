@@ -2,24 +2,35 @@
 // SPDX-License-Identifier: MIT
 #include "core/record/writeup.h"
 
+#include "core/match/consequences.h"
 #include "core/record/setwriter.h"
 #include "core/record/signoffs.h"
 
 namespace setfolio {
 namespace {
 
-/// The record of the set at place `sheet` (from 1) of the state's sets, begun if it is not there yet.
+/// The set at place `sheet` (from 1) of the state's sets; nullptr for one that comes after the present set.
+const SetState* setAt(const MatchState& state, int sheet) {
+    const std::size_t index = static_cast<std::size_t>(sheet - 1);
+    return index < state.sets.size() ? &state.sets[index] : nullptr;
+}
+
+/// The record of the set at place `sheet`, begun if it is not there yet.
 SetRecord& recordOf(MatchRecord& record, const MatchState& state, int sheet) {
     while (static_cast<int>(record.sets.size()) < sheet) {
-        record.sets.emplace_back();
-        record.sets.back().number = state.sets[record.sets.size() - 1].number;
+        const SetState* set = setAt(state, static_cast<int>(record.sets.size()) + 1);
+        SetRecord begun;
+        begun.number = set ? set->number : state.set().number + 1;
+        record.sets.push_back(std::move(begun));
     }
     return record.sets[static_cast<std::size_t>(sheet - 1)];
 }
 
-/// Whether the sheet of a set is begun: someone has said who serves, or handed in a line-up.
-bool isBegun(const SetState& set) {
-    return set.started || set.teams.home.lineUp || set.teams.visitors.lineUp || (set.number == 1 && set.servesFirst);
+/// Whether the sheet of a set is begun: someone has said who serves, or handed in a line-up, or what happened before
+/// the set stands on it.
+bool isBegun(const SetRecord& set) {
+    return set.started || set.teams.home.lineUpGiven || set.teams.visitors.lineUpGiven ||
+           (set.number == 1 && set.servesFirst) || !set.notes.empty() || !set.sanctions.empty();
 }
 
 void copyTeam(TeamRecord& record, const MatchState& state, Team which) {
@@ -88,8 +99,9 @@ void copyHeading(MatchHeading& heading, const MatchState& state) {
 } // namespace
 
 void RecordWriter::take(const TimelineItem& item) {
-    const Moment before = momentOf(m_state);
     const Recorded& recorded = *item.recorded;
+    const bool forNextSet = countsInNextSet(m_state, recorded.entry);
+    const Moment before = forNextSet ? momentOfNextSet(m_state) : momentOf(m_state);
     if (!item.stands()) {
         if (before.sheet > 0)
             SetWriter(recordOf(m_record, m_state, before.sheet), before, m_state.rulebook())
@@ -101,14 +113,17 @@ void RecordWriter::take(const TimelineItem& item) {
         copyHeading(m_record.heading, m_state);
     if (concernsSignOff(recorded.entry))
         return writeSignOff(m_record, m_state, recorded);
-    if (before.sheet == 0)
-        return;
-    const std::size_t index = static_cast<std::size_t>(before.sheet - 1);
-    if (m_record.sets.size() <= index && !isBegun(m_state.sets[index]))
-        return;
+    if (before.sheet > 0)
+        write(recorded, before);
+}
+
+void RecordWriter::write(const Recorded& recorded, const Moment& before) {
     SetRecord& record = recordOf(m_record, m_state, before.sheet);
-    copySet(record, m_state, m_state.sets[index]);
+    if (const SetState* set = setAt(m_state, before.sheet))
+        copySet(record, m_state, *set);
     SetWriter(record, before, m_state.rulebook()).write(recorded);
+    if (!isBegun(record))
+        m_record.sets.pop_back();
 }
 
 MatchRecord writeUp(std::span<const Recorded> entries) {

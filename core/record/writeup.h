@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/match/fold.h"
+#include "core/record/moment.h"
 #include "core/record/record.h"
 
 #include <span>
@@ -24,6 +25,9 @@ public:
     [[nodiscard]] const MatchRecord& record() const { return m_record; }
 
 private:
+    /// A standing entry, which has been folded in.
+    void write(const Recorded& recorded, const Moment& before);
+
     MatchState m_state;
     MatchRecord m_record;
 };

@@ -12,13 +12,8 @@
 namespace setfolio {
 namespace {
 
-/// The number of the set a sanction given now counts in: after the end of a set that of the next.
-int presentSet(const MatchState& state) {
-    return state.set().number + (phaseOf(state) == Phase::SetWon ? 1 : 0);
-}
-
 bool isRemembered(const MatchState& state, const SanctionGiven& given, Scope scope) {
-    return scope == Scope::Match || given.set == presentSet(state);
+    return scope == Scope::Match || given.set == setThatCounts(state);
 }
 
 /// The highest sanction that someone has had, as far as it is remembered.
@@ -71,7 +66,7 @@ Findings judgeSanction(const MatchState& state, const Sanction& sanction) {
         if (!number->isValid())
             return {refused(FindingKind::NumberImpossible, sanction.team, *number)};
         if (!isOfTeam(state, sanction.team, *number))
-            findings.push_back(unlawful(FindingKind::SanctionedStranger, "roster-numbers", sanction.team, *number));
+            findings.push_back(unlawful(FindingKind::SanctionedStranger, "line-up-numbers", sanction.team, *number));
     }
     const std::vector<CardStep>& ladder = state.rulebook().conductLadder;
     if (std::ranges::find(ladder, sanction.level, &CardStep::level) == ladder.end())

@@ -130,6 +130,60 @@ private Q_SLOTS:
         QCOMPARE(match.set(), before);
     }
 
+    // FIVB Official Volleyball Rules 2025-2028, 16.2.4 and 21.5: what is given between sets counts in the next one.
+    void whatIsGivenBetweenSetsStandsOnTheNextSheet_data() {
+        QTest::addColumn<bool>("ended");
+        QTest::newRow("after the last point, before the set is ended") << false;
+        QTest::newRow("after the end of the set") << true;
+    }
+    void whatIsGivenBetweenSetsStandsOnTheNextSheet() {
+        QFETCH(bool, ended);
+        MatchBuilder match;
+        match.started().play("hhhhhhhhhhhhhhhhhhhhhhhhh");
+        if (ended)
+            match.add(SetEnded{});
+        match.add(DelaySanction{Team::Home, DelayLevel::Penalty, QStringLiteral("late line-up")});
+        match.add(PenaltyPoint{Team::Visitors, QStringLiteral("roster")});
+        const MatchRecord between = match.record();
+        QCOMPARE(between.sets.size(), std::size_t(2));
+        QVERIFY(between.sets[0].sanctions.empty() && between.sets[0].notes.empty());
+        QCOMPARE(between.sets[1].number, 2);
+        QVERIFY(!between.sets[1].started);
+        QCOMPARE(between.sets[1].notes.size(), std::size_t(1));
+        QCOMPARE(between.sets[1].sanctions.size(), std::size_t(1));
+        QCOMPARE(between.sets[1].sanctions.front().set, 2);
+        QCOMPARE(between.sets[1].sanctions.front().score, PerTeam<int>());
+        if (!ended)
+            match.add(SetEnded{});
+        match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start();
+        QCOMPARE(match.set().score, (PerTeam<int>{0, 2}));
+        QCOMPARE(match.set().sanctions.size(), std::size_t(1));
+        QCOMPARE(match.set().notes.size(), std::size_t(1));
+    }
+
+    void aRemarkBetweenSetsBeginsTheNextSheet() {
+        MatchBuilder match;
+        match.started().play("hhhhhhhhhhhhhhhhhhhhhhhhh").add(SetEnded{}).add(Toss{Team::Visitors, Team::Visitors});
+        QCOMPARE(match.record().sets.size(), std::size_t(1));
+        match.add(Remark{QStringLiteral("Net was low")});
+        QCOMPARE(match.set().number, 2);
+        QCOMPARE(match.set().notes.size(), std::size_t(1));
+        match.undo();
+        QVERIFY(match.set().notes.front().struck);
+    }
+
+    void whatIsGivenAfterTheLastPointOfTheMatchStandsOnTheLastSheet() {
+        MatchBuilder match;
+        match.open(1).toss(Team::Home);
+        match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start();
+        while (!match.state().set().winner)
+            match.play("h");
+        match.add(Sanction{Team::Visitors, BenchRole::Coach, SanctionLevel::Penalty, {}});
+        QCOMPARE(match.record().sets.size(), std::size_t(1));
+        QCOMPARE(match.set().sanctions.front().set, 1);
+        QCOMPARE(match.state().sanctions.front().set, 1);
+    }
+
     void roundsTakeThreeInksInTurn() {
         QCOMPARE(inkOfRound(1, 3), Ink::First);
         QCOMPARE(inkOfRound(2, 3), Ink::Second);

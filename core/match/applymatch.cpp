@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/match/applier.h"
 
-#include <algorithm>
-
 namespace setfolio {
 
 void Applier::operator()(const MatchOpened& opened) {
@@ -31,15 +29,12 @@ void Applier::operator()(const Forfeit& forfeit) {
     const bool keepsItsPoints = forfeit.kind == ForfeitKind::Incomplete;
     if (keepsItsPoints && !set().winner && (set().started || forfeit.reach == Scope::Set)) {
         set().started = true;
-        const int own = set().teams[forfeit.by].points;
-        const int needed = std::max(pointsToWin(m_state, set().number), own + m_state.rulebook().margin);
-        while (set().teams[winner].points < needed) {
+        for (decide(); !set().winner; decide()) { // margin and cap as in play
             ++set().teams[winner].points;
             set().points.push_back({winner, PointBy::Forfeit, m_number});
         }
         set().contacted = false;
         set().forfeit = forfeit;
-        decide();
     }
     if (keepsItsPoints && forfeit.reach == Scope::Set)
         return;

@@ -3361,10 +3361,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>&quot;%1&quot; no es del tipo que debe tener en esta anotación: un número, una palabra, una lista o un objeto.</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is not a value this entry can have: choose one that it can.</source>
-        <translation>&quot;%1&quot; no es un valor posible en esta anotación: elegir uno que lo sea.</translation>
-    </message>
-    <message>
         <source>&quot;%1&quot; is of a newer version of the format: use a newer version of Setfolio.</source>
         <translation>&quot;%1&quot; es de una versión más nueva del formato: usar una versión más nueva de Setfolio.</translation>
     </message>
@@ -3404,6 +3400,10 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <source>This line is longer than any entry can be: shorten it.</source>
         <translation>Esta línea es más larga de lo que puede ser una anotación: acortarla.</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; has a value that it cannot have in this entry: FORMAT.md lists those it can.</source>
+        <translation>«%1» tiene un valor que no puede tener en esta anotación: FORMAT.md indica los que puede.</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::FindingWords</name>
@@ -3436,10 +3436,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>El juego no se ha suspendido: no hay nada que reanudar.</translation>
     </message>
     <message>
-        <source>The set has not started: record its start first.</source>
-        <translation>El set no ha comenzado: registrar primero su inicio.</translation>
-    </message>
-    <message>
         <source>The set has started, and its toss and line-ups are settled: undo the start to change them.</source>
         <translation>El set ha comenzado, y su sorteo y formaciones son firmes: deshacer el inicio para cambiarlos.</translation>
     </message>
@@ -3470,10 +3466,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Number %1 of %2 is not on court: name one of the six who are.</source>
         <translation>El número %1 de %2 no está en cancha: indicar uno de los seis que están.</translation>
-    </message>
-    <message>
-        <source>There is no entry %5 that stands: choose another one to strike.</source>
-        <translation>No hay anotación %5 que valga: elegir otra para tachar.</translation>
     </message>
     <message>
         <source>The opening of the match cannot be struck: begin a new match instead.</source>
@@ -3716,10 +3708,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>El reglamento no anula puntos de %2: registrar la decisión sin ellos.</translation>
     </message>
     <message>
-        <source>Points of %2 may be taken back from entry %5 on, where the term began (0: none).</source>
-        <translation>Se pueden anular puntos de %2 desde la anotación %5, donde comenzó el turno (0: ninguno).</translation>
-    </message>
-    <message>
         <source>The opponents have contacted their next serve: the points of %2 stand.</source>
         <translation>El rival ya golpeó su siguiente saque: los puntos de %2 valen.</translation>
     </message>
@@ -3816,10 +3804,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>Las solicitudes del período anulado también se anulan: tacharlas desde la anotación %5 y luego decidir.</translation>
     </message>
     <message>
-        <source>No serve is contacted since number %1 of %2 came on court: tell the referee, nothing is lost yet.</source>
-        <translation>No se golpeó ningún saque desde que entró el número %1 de %2: avisar al árbitro, aún no se pierde nada.</translation>
-    </message>
-    <message>
         <source>A late replacement of %2 is not let pass now, and the sanction is the %8: tell the second referee.</source>
         <translation>Un reemplazo tardío de %2 ya no se tolera, y la sanción es %8: avisar al segundo árbitro.</translation>
     </message>
@@ -3838,6 +3822,38 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>The %1</source>
         <translation>El %1</translation>
+    </message>
+    <message>
+        <source>The set has not started: record its start first, or, for the set before, undo its end.</source>
+        <translation>El set no ha comenzado: registrar primero su comienzo o, para el set anterior, deshacer su fin.</translation>
+    </message>
+    <message>
+        <source>There is no entry %5 that stands: name one that does.</source>
+        <translation>No hay anotación %5 que valga: indicar una que valga.</translation>
+    </message>
+    <message>
+        <source>Only points of this term of %2 may be taken back, those from entry %5 on (0: it has none).</source>
+        <translation>Solo se pueden anular puntos de este turno de %2, los de la anotación %5 en adelante (0: no tiene).</translation>
+    </message>
+    <message>
+        <source>Play has not been resumed with number %1 of %2 on court: tell the referee, nothing is lost yet.</source>
+        <translation>El juego no se ha reanudado con el número %1 de %2 en cancha: avisar al árbitro, aún no se pierde nada.</translation>
+    </message>
+    <message>
+        <source>Number %1 of %2 was ruled illegal and still stands in slot %3: strike her substitution, entry %5.</source>
+        <translation>El número %1 de %2 se declaró ilegal y sigue en el puesto %3: tachar su sustitución, la anotación %5.</translation>
+    </message>
+    <message>
+        <source>The set is played again with the same line-ups: put the six of %2 where they stood before.</source>
+        <translation>El set se repite con las mismas formaciones: poner a las seis de %2 donde estaban antes.</translation>
+    </message>
+    <message>
+        <source>Number %1 is not on the roster of %2: look again who serves.</source>
+        <translation>El número %1 no está en el plantel de %2: mirar otra vez quién saca.</translation>
+    </message>
+    <message>
+        <source>The match has begun: by the rulebook other numbers on the roster of %2 cost a point, so tell the referee.</source>
+        <translation>El partido ha comenzado: según el reglamento, otros números en el plantel de %2 cuestan un punto; avisar al árbitro.</translation>
     </message>
 </context>
 <context>

@@ -3360,10 +3360,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>«&#xa0;%1&#xa0;» n’a pas le type voulu dans cette saisie&#xa0;: un nombre, un mot, une liste ou un objet.</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is not a value this entry can have: choose one that it can.</source>
-        <translation>«&#xa0;%1&#xa0;» n’est pas une valeur possible pour cette saisie&#xa0;: choisissez-en une qui le soit.</translation>
-    </message>
-    <message>
         <source>&quot;%1&quot; is of a newer version of the format: use a newer version of Setfolio.</source>
         <translation>«&#xa0;%1&#xa0;» appartient à une version plus récente du format&#xa0;: utilisez une version plus récente de Setfolio.</translation>
     </message>
@@ -3403,6 +3399,10 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <source>This line is longer than any entry can be: shorten it.</source>
         <translation>Cette ligne est plus longue que ne peut l’être une saisie&#xa0;: raccourcissez-la.</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; has a value that it cannot have in this entry: FORMAT.md lists those it can.</source>
+        <translation>«&#xa0;%1&#xa0;» a une valeur impossible dans cette saisie&#xa0;: FORMAT.md indique les valeurs possibles.</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::FindingWords</name>
@@ -3435,10 +3435,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>Le jeu n’a pas été interrompu&#xa0;: il n’y a rien à reprendre.</translation>
     </message>
     <message>
-        <source>The set has not started: record its start first.</source>
-        <translation>Le set n’a pas commencé&#xa0;: inscrivez d’abord son début.</translation>
-    </message>
-    <message>
         <source>The set has started, and its toss and line-ups are settled: undo the start to change them.</source>
         <translation>Le set a commencé, son tirage au sort et ses formations sont fixés&#xa0;: annulez le début pour les changer.</translation>
     </message>
@@ -3469,10 +3465,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Number %1 of %2 is not on court: name one of the six who are.</source>
         <translation>Le numéro %1 de %2 n’est pas sur le terrain&#xa0;: nommez l’un des six qui y sont.</translation>
-    </message>
-    <message>
-        <source>There is no entry %5 that stands: choose another one to strike.</source>
-        <translation>Il n’y a pas de saisie %5 en vigueur&#xa0;: choisissez-en une autre à rayer.</translation>
     </message>
     <message>
         <source>The opening of the match cannot be struck: begin a new match instead.</source>
@@ -3715,10 +3707,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>Le règlement ne retire aucun point à %2&#xa0;: inscrivez la décision sans retrait.</translation>
     </message>
     <message>
-        <source>Points of %2 may be taken back from entry %5 on, where the term began (0: none).</source>
-        <translation>Les points de %2 peuvent être retirés à partir de la saisie %5, début du passage (0&#xa0;: aucun).</translation>
-    </message>
-    <message>
         <source>The opponents have contacted their next serve: the points of %2 stand.</source>
         <translation>L’équipe adverse a frappé son service suivant&#xa0;: les points de %2 sont acquis.</translation>
     </message>
@@ -3815,10 +3803,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>Les demandes faites pendant le temps annulé s’annulent aussi&#xa0;: rayez-les à partir de la saisie %5, puis inscrivez la décision.</translation>
     </message>
     <message>
-        <source>No serve is contacted since number %1 of %2 came on court: tell the referee, nothing is lost yet.</source>
-        <translation>Aucun service n’est frappé depuis l’entrée du numéro %1 de %2&#xa0;: prévenez l’arbitre, rien n’est encore perdu.</translation>
-    </message>
-    <message>
         <source>A late replacement of %2 is not let pass now, and the sanction is the %8: tell the second referee.</source>
         <translation>Un remplacement tardif de libéro de %2 n’est plus toléré, et la sanction est&#xa0;: %8. Prévenez le second arbitre.</translation>
     </message>
@@ -3837,6 +3821,38 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>The %1</source>
         <translation>%1</translation>
+    </message>
+    <message>
+        <source>The set has not started: record its start first, or, for the set before, undo its end.</source>
+        <translation>Le set n’a pas commencé&#xa0;: inscrivez d’abord son début ou, pour le set précédent, annulez sa fin.</translation>
+    </message>
+    <message>
+        <source>There is no entry %5 that stands: name one that does.</source>
+        <translation>Il n’y a pas de saisie %5 en vigueur&#xa0;: indiquez-en une qui l’est.</translation>
+    </message>
+    <message>
+        <source>Only points of this term of %2 may be taken back, those from entry %5 on (0: it has none).</source>
+        <translation>Seuls les points de ce passage de %2 peuvent être retirés, ceux à partir de la saisie %5 (0&#xa0;: il n’en a aucun).</translation>
+    </message>
+    <message>
+        <source>Play has not been resumed with number %1 of %2 on court: tell the referee, nothing is lost yet.</source>
+        <translation>Le jeu n’a pas repris avec le numéro %1 de %2 sur le terrain&#xa0;: prévenez l’arbitre, rien n’est encore perdu.</translation>
+    </message>
+    <message>
+        <source>Number %1 of %2 was ruled illegal and still stands in slot %3: strike her substitution, entry %5.</source>
+        <translation>Le numéro %1 de %2 a été jugé irrégulier et se tient encore au rang %3&#xa0;: rayez son remplacement, la saisie %5.</translation>
+    </message>
+    <message>
+        <source>The set is played again with the same line-ups: put the six of %2 where they stood before.</source>
+        <translation>Le set est rejoué avec les mêmes formations&#xa0;: remettez les six de %2 là où elles se tenaient.</translation>
+    </message>
+    <message>
+        <source>Number %1 is not on the roster of %2: look again who serves.</source>
+        <translation>Le numéro %1 n’est pas dans l’effectif de %2&#xa0;: regardez à nouveau qui sert.</translation>
+    </message>
+    <message>
+        <source>The match has begun: by the rulebook other numbers on the roster of %2 cost a point, so tell the referee.</source>
+        <translation>Le match a commencé&#xa0;: selon le règlement, d’autres numéros dans l’effectif de %2 coûtent un point&#x202f;; prévenez l’arbitre.</translation>
     </message>
 </context>
 <context>

@@ -55,6 +55,9 @@ void Applier::operator()(const IllegalPlayer& ruling) {
     if (!maySettle(ruling.takenBackFrom))
         return;
     settle(ruling.team, ruling.takenBackFrom);
+    TeamInSet& team = set().teams[ruling.team];
+    if (const auto slot = slotOnCourt(team, ruling.number); slot && ruling.by == IllegalBy::Substitution)
+        team.ruledIllegal.push_back(team.slots[slot->index()].back());
     if (set().serving == ruling.team)
         award(opponentsOf(ruling.team), PointBy::OpponentsServe);
     else if (set().contacted)
@@ -76,6 +79,7 @@ void Applier::serveMade() {
     set().contacted = true;
     set().termServed = true;
     set().again.reset();
+    set().requesting.reset(); // a replay may follow, but what is asked for then is another request
     TeamInSet& team = set().teams[set().serving];
     const std::optional<ShirtNumber> libero = liberoAtServe(set());
     if (!libero)

@@ -103,8 +103,9 @@ struct TeamInSet {
     std::vector<ShirtNumber> liberosGivenUp;  ///< who were liberos of the set and could not go on
     std::optional<ShirtNumber> captain;       ///< named in the course of the set
     std::vector<ExceptionalOut> exceptionalOuts;
-    bool requested = false; ///< a substitution request of hers was granted in this interruption
-    bool barred = false;    ///< sanctioned for delay in this interruption
+    std::vector<Standing> ruledIllegal; ///< who came in by substitutions that were ruled illegal
+    bool requested = false;             ///< a substitution request of hers was granted in this interruption
+    bool barred = false;                ///< sanctioned for delay in this interruption
     bool operator==(const TeamInSet&) const = default;
 };
 

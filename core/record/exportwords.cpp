@@ -126,6 +126,10 @@ constexpr std::array kindWords{
     KindWord{FindingKind::LateReplacementIsDelay,   "late-replacement-is-delay"},
     KindWord{FindingKind::LiberoForSentOff,         "libero-for-sent-off"},
     KindWord{FindingKind::NoLiberoThisSet,          "no-libero-this-set"},
+    KindWord{FindingKind::IllegalPlayerStays,       "illegal-player-stays"},
+    KindWord{FindingKind::SameLineUpDue,            "same-line-up-due"},
+    KindWord{FindingKind::ServerNotOnRoster,        "server-not-on-roster"},
+    KindWord{FindingKind::RosterChangeCosts,        "roster-change-costs"},
 };
 // clang-format on
 static_assert(nameEveryKind(kindWords));

@@ -121,8 +121,12 @@ enum class FindingKind : std::uint8_t {
     LateReplacementIsDelay,   ///< it is not the first, or none is let pass; team, level: what it is
     LiberoForSentOff,         ///< a libero would come in for a player who was sent off; number, lawful: the player
     NoLiberoThisSet,          ///< the line-up named a libero nobody is; number: that one
+    IllegalPlayerStays,       ///< at the contact of a serve; number, slot, count: the entry of her substitution
+    SameLineUpDue,            ///< the set is played again, and with the same six in their places; team
+    ServerNotOnRoster,        ///< number
+    RosterChangeCosts,        ///< other numbers once the match has begun cost a point; team
 };
-inline constexpr std::size_t findingKindCount = static_cast<std::size_t>(FindingKind::NoLiberoThisSet) + 1;
+inline constexpr std::size_t findingKindCount = static_cast<std::size_t>(FindingKind::RosterChangeCosts) + 1;
 
 /// Whether the rows of a table name every kind once, in the order of the enum: for a static_assert beside the table.
 constexpr bool nameEveryKind(const auto& rows) {

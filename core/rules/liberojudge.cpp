@@ -56,12 +56,23 @@ std::optional<Finding> againstRallyBetween(const MatchState& state, Team team, S
     return unlawful(FindingKind::LiberoRallyBetween, "libero-rally-between", team, libero);
 }
 
+/// Against a libero who is one of the six already, after an exceptional substitution.
+std::optional<Finding> againstOneOfTheSix(const TeamInSet& own, Team team, ShirtNumber libero) {
+    const std::optional<Slot> slot = slotOnCourt(own, libero);
+    if (!slot)
+        return std::nullopt;
+    Finding finding = unlawful(FindingKind::SubstituteOnCourt, "line-up-numbers", team, libero);
+    finding.slot = slot;
+    return finding;
+}
+
 /// Against a libero coming on in a slot, for a player or for another libero.
 Findings againstComingOn(const MatchState& state, Team team, ShirtNumber libero, Slot slot) {
     Findings findings;
     if (!isLibero(teamOf(state, team), libero))
         findings.push_back(unlawful(FindingKind::NotALibero, "libero-named-for", team, libero));
     append(findings, keptOut(state, team, libero));
+    append(findings, againstOneOfTheSix(teamOf(state, team), team, libero));
     if (isInFrontRow(state, team, slot))
         findings.push_back(
             unlawful(FindingKind::LiberoForFrontRow, "libero-back-row", team, onCourt(teamOf(state, team), slot)));
@@ -71,7 +82,7 @@ Findings againstComingOn(const MatchState& state, Team team, ShirtNumber libero,
 }
 
 Finding alreadyOnCourt(Team team, ShirtNumber libero, ShirtNumber onCourt) {
-    Finding finding = unlawful(FindingKind::LiberoAlreadyOnCourt, "maximum-liberos", team, libero);
+    Finding finding = unlawful(FindingKind::LiberoAlreadyOnCourt, "libero-replaced-by", team, libero);
     finding.lawful = onCourt;
     return finding;
 }

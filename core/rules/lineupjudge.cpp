@@ -113,14 +113,38 @@ std::vector<ShirtNumber> numbersOf(const Roster& roster) {
     return numbers;
 }
 
-/// Once the match has begun the numbers stand, where the rulebook says so; names may be put right.
+/// Once the match has begun the numbers stand, or cost a point, where the rulebook says so; names may be put right.
 std::optional<Finding> againstChange(const MatchState& state, const Roster& roster) {
     const Roster& before = state.rosters[roster.team];
     const bool hasBegun = std::ranges::any_of(state.sets, &SetState::started);
-    if (!hasBegun || state.rulebook().rosterChange != RosterChange::NotAllowed || before.players.empty() ||
-        numbersOf(before) == numbersOf(roster))
+    if (!hasBegun || before.players.empty() || numbersOf(before) == numbersOf(roster))
         return std::nullopt;
-    return unlawful(FindingKind::RosterSettled, "roster-change", roster.team);
+    switch (state.rulebook().rosterChange) {
+    case RosterChange::Free:
+        return std::nullopt;
+    case RosterChange::PenaltyPoint:
+        return unlawful(FindingKind::RosterChangeCosts, "roster-change", roster.team);
+    case RosterChange::NotAllowed:
+        return unlawful(FindingKind::RosterSettled, "roster-change", roster.team);
+    }
+    Q_UNREACHABLE();
+}
+
+/// A set that was broken off and is played again begins with the same six in the same places, but for who may not play.
+/// Source: FIVB Official Volleyball Rules 2025-2028, 17.3.
+std::optional<Finding> againstOtherSix(const MatchState& state, const LineUp& lineUp) {
+    const auto brokenOff = std::ranges::find_if(
+        state.sets, [&](const SetState& set) { return set.cancelled && set.number == state.set().number; });
+    if (brokenOff == state.sets.end())
+        return std::nullopt;
+    const std::optional<LineUp>& before = brokenOff->teams[lineUp.team].lineUp;
+    if (!before)
+        return std::nullopt;
+    for (std::size_t place = 0; place < before->positions.size(); ++place)
+        if (lineUp.positions[place] != before->positions[place] &&
+            !keptOut(state, lineUp.team, before->positions[place]))
+            return unlawful(FindingKind::SameLineUpDue, "resumed-elsewhere", lineUp.team);
+    return std::nullopt;
 }
 
 } // namespace
@@ -155,6 +179,7 @@ Findings judgeLineUp(const MatchState& state, const LineUp& lineUp) {
     judgeSix(findings, state, lineUp);
     judgeLiberos(findings, state, lineUp);
     judgeLiberosOfMatch(findings, state, lineUp);
+    append(findings, againstOtherSix(state, lineUp));
     return findings;
 }
 

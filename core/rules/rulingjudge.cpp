@@ -80,6 +80,8 @@ Findings judgeWrongServer(const MatchState& state, const WrongServer& ruling) {
         return {refused(FindingKind::NeverServed, ruling.team, ruling.served)};
     if (set.serving == ruling.team && !set.termServed && !taken)
         findings.push_back(unlawful(FindingKind::NotServedYet, "wrong-server-notice", ruling.team, ruling.served));
+    if (!isOfTeam(state, ruling.team, ruling.served))
+        findings.push_back(unlawful(FindingKind::ServerNotOnRoster, "line-up-numbers", ruling.team, ruling.served));
     if (ruling.served == rightServer(set, ruling.team))
         findings.push_back(unlawful(FindingKind::ServedRightly, "rotation-order", ruling.team, ruling.served));
     if (!taken)

@@ -8,6 +8,8 @@
 #include "core/rules/makefinding.h"
 #include "core/rules/momentjudge.h"
 
+#include <algorithm>
+
 namespace setfolio {
 namespace {
 
@@ -20,6 +22,22 @@ Findings againstVacantServer(const SetState& set) {
     return {vacant};
 }
 
+/// Against a player whose substitution was ruled illegal, as long as it stands: it is put right before play goes on.
+/// Source: FIVB Official Volleyball Rules 2025-2028, 15.9.2.
+std::optional<Finding> againstRuledIllegal(const TeamInSet& own, Team team) {
+    for (const Slot slot : allSlots) {
+        const std::vector<Standing>& stood = own.slots[slot.index()];
+        if (stood.size() < 2 || std::ranges::find(own.ruledIllegal, stood.back()) == own.ruledIllegal.end())
+            continue;
+        Finding stays =
+            unlawful(FindingKind::IllegalPlayerStays, "illegal-substitution-counts", team, stood.back().number);
+        stays.slot = slot;
+        stays.count = static_cast<int>(stood.back().since.value);
+        return stays;
+    }
+    return std::nullopt;
+}
+
 /// Against those on court when a serve is contacted.
 Findings againstSix(const MatchState& state, Team team) {
     Findings findings;
@@ -30,6 +48,7 @@ Findings againstSix(const MatchState& state, Team team) {
             out.level = *level;
             findings.push_back(out);
         }
+    append(findings, againstRuledIllegal(own, team));
     if (own.libero && positionOf(state.set(), team, own.libero->slot).isFrontRow()) {
         Finding front = unlawful(FindingKind::LiberoInFrontRow, "libero-back-row", team, own.libero->libero);
         front.slot = own.libero->slot;
@@ -93,8 +112,13 @@ Findings judgeReplay(const MatchState& state, const Replay& replay) {
 
 Findings judgeServerSeen(const MatchState& state, const ServerSeen& seen) {
     Findings findings = momentInPlay(state);
-    if (findings.empty() && !seen.number.isValid())
-        findings.push_back(refused(FindingKind::NumberImpossible, state.set().serving, seen.number));
+    if (!findings.empty())
+        return findings;
+    const Team serving = state.set().serving;
+    if (!seen.number.isValid())
+        return {refused(FindingKind::NumberImpossible, serving, seen.number)};
+    if (!isOfTeam(state, serving, seen.number))
+        findings.push_back(unlawful(FindingKind::ServerNotOnRoster, "line-up-numbers", serving, seen.number));
     return findings;
 }
 
@@ -112,7 +136,7 @@ Findings judgeLiberoServe(const MatchState& state, const LiberoServe& serve) {
     append(findings, keptOut(state, serve.team, serve.libero));
     // Where her replacements are recorded she serves in the place she has taken.
     if (team.libero && team.libero->slot != team.nextServer) {
-        Finding elsewhere = unlawful(FindingKind::LiberoAlreadyOnCourt, "maximum-liberos", serve.team, serve.libero);
+        Finding elsewhere = unlawful(FindingKind::LiberoAlreadyOnCourt, "libero-replaced-by", serve.team, serve.libero);
         elsewhere.lawful = team.libero->libero;
         findings.push_back(elsewhere);
     }

@@ -33,12 +33,13 @@ Findings againstComing(const MatchState& state, const Pair& pair) {
     append(findings, againstNumber(state.rulebook(), pair.team, pair.in));
     append(findings, keptOut(state, pair.team, pair.in));
     const TeamInSet& team = teamOf(state, pair);
-    const std::optional<Slot> stands = slotOnCourt(team, pair.in);
+    const bool actsAsLibero = team.libero && team.libero->libero == pair.in;
+    const std::optional<Slot> stands = actsAsLibero ? team.libero->slot : slotOnCourt(team, pair.in);
     if (!stands)
         return findings;
     const bool offForLibero = team.libero && team.libero->slot == *stands;
     Finding finding = unlawful(offForLibero ? FindingKind::SubstituteOffForLibero : FindingKind::SubstituteOnCourt,
-                               offForLibero ? "exceptional-substitution" : "substitution-slot", pair.team, pair.in);
+                               offForLibero ? "libero-replaced-by" : "line-up-numbers", pair.team, pair.in);
     finding.slot = *stands;
     finding.other = pair.slot;
     findings.push_back(finding);

@@ -8,23 +8,51 @@
 #include "core/rules/momentjudge.h"
 #include "core/rules/substitutes.h"
 
+#include <algorithm>
+#include <ranges>
+
 namespace setfolio {
 namespace {
 
+bool isTimeOut(const SetState& set, const RequestGranted& granted) {
+    const std::vector<TimeOutTaken>& taken = set.teams[granted.team].timeOuts;
+    return std::ranges::find(taken, granted.entry, &TimeOutTaken::entry) != taken.end();
+}
+
 bool isSecondRequest(const MatchState& state, Team team) {
     const SetState& set = state.set();
+    const bool forInjury = isAgain(set, Again::Replay) && set.again->cause == ReplayCause::Injury;
     return state.rulebook().secondRequest != SecondRequest::Allowed && set.teams[team].requested &&
-           set.requesting != team;
+           set.requesting != team && !forInjury;
+}
+
+/// Whether who stands in the slot has come in by the request that is being granted, one after another: the same place
+/// is not changed twice in one request.
+bool isChangedAlready(const MatchState& state, Team team, Slot slot) {
+    const SetState& set = state.set();
+    const std::vector<Standing>& stood = set.teams[team].slots[slot.index()];
+    if (state.rulebook().secondRequest == SecondRequest::Allowed || set.requesting != team || stood.empty())
+        return false;
+    const auto isOfRequest = [&](const RequestGranted& granted) {
+        return granted.team == team && granted.completed == set.completed;
+    };
+    for (const RequestGranted& granted : set.requests | std::views::reverse) {
+        if (!isOfRequest(granted) || isTimeOut(set, granted))
+            return false;
+        if (granted.entry == stood.back().since)
+            return true;
+    }
+    return false;
 }
 
 /// Against the request that a substitution belongs to.
-Findings againstRequest(const MatchState& state, Team team) {
+Findings againstRequest(const MatchState& state, Team team, Slot slot) {
     Findings findings = againstRequestBeforeRepeat(state, team);
     if (!state.set().started && !state.rulebook().substitutionBeforeStart)
         findings.push_back(unlawful(FindingKind::SubstitutionBeforeStart, "substitution-before-start", team));
     if (state.set().teams[team].barred && state.rulebook().substitutionBarredByDelay)
         findings.push_back(unlawful(FindingKind::SubstitutionBarred, "substitution-barred-by-delay", team));
-    else if (isSecondRequest(state, team))
+    else if (isSecondRequest(state, team) || isChangedAlready(state, team, slot))
         findings.push_back(unlawful(FindingKind::SecondRequest, "second-request", team));
     return findings;
 }
@@ -43,7 +71,7 @@ std::optional<Finding> againstOffForLibero(const MatchState& state, const Pair& 
 Findings judgeRegular(const MatchState& state, const Pair& pair) {
     Findings findings;
     if (!sentOffBy(state, pair.team, pair.out)) { // else it is forced on the team, and she cannot come back first
-        append(findings, againstRequest(state, pair.team));
+        append(findings, againstRequest(state, pair.team, pair.slot));
         append(findings, againstOffForLibero(state, pair));
     }
     append(findings, againstRegular(state, pair));

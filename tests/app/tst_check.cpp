@@ -105,7 +105,7 @@ void TestCheck::eachNamesItsLineItsRuleAndItsSource_data() {
 )"_ba   << u"line 9: Libero 9 of SAL may not come in for number 5, who was sent off: ask who else comes in. ["_s;
     QTest::newRow("an illegal player before play is resumed")
         << tossedUnder("high-school") + slips + R"({"kind":"illegal-player","team":"home","number":4}
-)"_ba   << u"line 8: No serve is contacted since number 4 of SAL came on court: tell the referee, nothing is lost yet. [An illegal substitution costs: the points of the present term of service; from memory"_s;
+)"_ba   << u"line 8: Play has not been resumed with number 4 of SAL on court: tell the referee, nothing is lost yet. [An illegal substitution costs: the points of the present term of service; from memory"_s;
     QTest::newRow("requests of the time that is taken back")
         << tossedUnder("high-school") + slips + R"({"kind":"rally-won","by":"home"}
 {"kind":"time-out","team":"visitors"}

@@ -164,7 +164,7 @@ void RandomPlay::handIn(Team team) {
 void RandomPlay::startSet() {
     if (m_model.rules.substitutionBeforeStart && m_dice.chance(50))
         substitutions(m_dice.anyTeam());
-    if (m_dice.chance(20))
+    if (m_dice.chance(20) && !m_model.playedAgain)
         if (const Team team = m_dice.anyTeam(); !its(team).requested)
             handIn(team);
     m_model.start(next());

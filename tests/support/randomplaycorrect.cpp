@@ -38,6 +38,7 @@ private:
         std::optional<Placed> placed;
         bool before = false;       ///< placed before the entry that is recorded next
         bool undoesItself = false; ///< a strike that is struck in turn
+        bool wrongAgain = false;   ///< what is set in the place first is wrong too, and is corrected in its turn
     };
 
     [[nodiscard]] std::uint32_t next() const { return static_cast<std::uint32_t>(m_corrected.entries.size()) + 1; }
@@ -78,8 +79,9 @@ private:
             return forget(recorded);
         aim();
         if (cast < m_mistakes.forgotten + m_mistakes.instead) {
-            m_pending.push_back(
-                {dueSoon(), number, recorded.entry, Placed{Placed::How::InsteadOf, EntryNumber(next()), {}}});
+            m_pending.push_back({dueSoon(), number, recorded.entry,
+                                 Placed{Placed::How::InsteadOf, EntryNumber(next()), {}}, false, false,
+                                 m_dice.chance(m_mistakes.insteadTwice)});
             return write(anything(), 0, std::nullopt);
         }
         const bool redone = !fixed && m_dice.chance(m_mistakes.redone);
@@ -107,6 +109,12 @@ private:
             const Pending pending = m_pending[i];
             m_pending.erase(m_pending.begin() + static_cast<std::ptrdiff_t>(i));
             ++m_corrected.corrections;
+            if (pending.wrongAgain) {
+                m_pending.push_back(
+                    {dueSoon(), pending.right, pending.entry, Placed{Placed::How::InsteadOf, EntryNumber(next()), {}}});
+                write(anything(), 0, pending.placed);
+                continue;
+            }
             write(pending.entry, pending.right, pending.placed);
             if (pending.undoesItself)
                 write(Strike{EntryNumber(next() - 1), {}}, 0, std::nullopt);
@@ -151,6 +159,8 @@ MatchState renumbered(MatchState state, const std::vector<std::uint32_t>& rightN
                     put(standing.since);
             for (TimeOutTaken& taken : set.teams[team].timeOuts)
                 put(taken.entry);
+            for (Standing& standing : set.teams[team].ruledIllegal)
+                put(standing.since);
             for (ExceptionalOut& out : set.teams[team].exceptionalOuts)
                 put(out.entry);
         }

@@ -11,11 +11,12 @@ namespace setfolio::testing {
 
 /// How often, in thousandths of the entries.
 struct Mistakes {
-    int struckLater = 15; ///< an entry too many, struck
-    int redone = 5;       ///< an entry undone, and the undoing undone
-    int instead = 15;     ///< a wrong entry, and the right one in its place
-    int forgotten = 15;   ///< an entry put in before a later one
-    int within = 8;       ///< the correction comes at most so many entries later
+    int struckLater = 15;   ///< an entry too many, struck
+    int redone = 5;         ///< an entry undone, and the undoing undone
+    int instead = 15;       ///< a wrong entry, and the right one in its place
+    int insteadTwice = 250; ///< of those, another wrong one in the place first
+    int forgotten = 15;     ///< an entry put in before a later one
+    int within = 8;         ///< the correction comes at most so many entries later
 };
 
 struct Corrected {

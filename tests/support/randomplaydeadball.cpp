@@ -114,11 +114,15 @@ void RandomPlay::requests() {
 void RandomPlay::substitutions(Team team) {
     if (!mayRequest(team))
         return;
+    const bool twice = m_model.rules.secondRequest == SecondRequest::Allowed; // else a place is changed once a request
+    std::set<std::size_t> changed;
     for (int pairs = 1 + m_dice.below(3); pairs > 0; --pairs) {
         const auto slot = static_cast<std::size_t>(m_dice.below(6));
         const Numbers lawful = regularFor(team, slot);
-        if (!lawful.empty() && !its(team).liberoIn(slot))
-            substitute(team, slot, m_dice.oneOf(lawful), SubstitutionKind::Regular);
+        if (lawful.empty() || its(team).liberoIn(slot) || (!twice && changed.contains(slot)))
+            continue;
+        changed.insert(slot);
+        substitute(team, slot, m_dice.oneOf(lawful), SubstitutionKind::Regular);
     }
 }
 

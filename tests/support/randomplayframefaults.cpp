@@ -74,6 +74,13 @@ Entries setNotPlayedAgain(const Scene& scene) {
     return scene.ready() ? Entries{Suspended{}, Resumed{GoOn::SetAgain}} : Entries{};
 }
 
+/// The set is played again, and two of a team have changed places.
+Entries sameLineUpDue(const Scene& scene) {
+    LineUp other = scene.own().lineUp;
+    std::swap(other.positions[0], other.positions[1]);
+    return scene.ready() ? Entries{Suspended{}, Resumed{GoOn::SetAgain}, other} : Entries{};
+}
+
 Entries resumedTooLate(const Scene& scene) {
     return scene.ready() ? Entries{Suspended{}, Resumed{}} : Entries{};
 }
@@ -100,6 +107,8 @@ std::vector<Fault> frameFaults() {
         {SETFOLIO_FAULT(IncompleteBeforePlay), incompleteBeforePlay},
         {SETFOLIO_FAULT(SetNotPlayedAgain), setNotPlayedAgain,
          [](Rulebook& rules) { rules.resumedElsewhere = Resumption::GoesOn; }},
+        {SETFOLIO_FAULT(SameLineUpDue), sameLineUpDue,
+         [](Rulebook& rules) { rules.resumedElsewhere = Resumption::SetReplayed; }},
         {SETFOLIO_FAULT(ResumedTooLate), resumedTooLate, [](Rulebook& rules) { rules.resumeWithinHours = 4; },
          std::chrono::hours(5)},
     };

@@ -111,6 +111,8 @@ std::vector<Fault> lineUpFaults() {
         {SETFOLIO_FAULT(DoubledInRoster), doubledInRoster},
         {SETFOLIO_FAULT(RosterSettled), rosterSettled,
          [](Rulebook& rules) { rules.rosterChange = RosterChange::NotAllowed; }},
+        {SETFOLIO_FAULT(RosterChangeCosts), rosterSettled,
+         [](Rulebook& rules) { rules.rosterChange = RosterChange::PenaltyPoint; }},
         {SETFOLIO_FAULT(TooManyLiberos), tooManyLiberos},
         {SETFOLIO_FAULT(DoubledInLineUp), doubledInLineUp},
         {SETFOLIO_FAULT(StrangerInLineUp), strangerInLineUp},

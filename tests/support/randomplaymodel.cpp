@@ -190,6 +190,7 @@ void Model::endSet() {
 
 void Model::nextSet() {
     ++set;
+    playedAgain = false;
     clearSet();
     for (const Team team : bothTeams) {
         teams[team].outOfSet.clear();
@@ -206,6 +207,7 @@ void Model::nextSet() {
 
 void Model::playAgain() {
     clearSet();
+    playedAgain = true;
     placePlayers();
 }
 

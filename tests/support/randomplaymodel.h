@@ -107,7 +107,8 @@ public:
     bool afterReplay = false; ///< a serve is to be repeated
     bool wrongSeen = false;
     bool sidesChanged = false;
-    bool forfeited = false; ///< the set
+    bool forfeited = false;   ///< the set
+    bool playedAgain = false; ///< the set, with the same line-ups
     std::vector<ModelPoint> points;
     std::vector<Team> due; ///< points for what was sanctioned before the set
 

@@ -120,8 +120,11 @@ void RandomPlay::illegalFound() {
         !isRecordedSince<RallyWon>(m_model.points.front().entry))
         return;
     const Team team = m_model.serving;
+    // One who came in would have to go before the next serve; nobody knows how a starter came to be illegal.
+    const bool starter = its(team).stood[its(team).places[3]].size() == 1;
     m_model.award(opponentsOf(team), true, next());
-    add(IllegalPlayer{team, wrong, m_dice.chance(500) ? IllegalBy::Substitution : IllegalBy::LiberoReplacement, {}});
+    add(IllegalPlayer{
+        team, wrong, starter && m_dice.chance(500) ? IllegalBy::Substitution : IllegalBy::LiberoReplacement, {}});
 }
 
 /// Within the deciding set, as soon as a team has the points for it.

@@ -107,6 +107,20 @@ Entries playNotResumed(const Scene& scene) {
     return slot ? Entries{IllegalPlayer{scene.team, scene.own().inSlot(*slot), {}, {}}} : Entries{};
 }
 
+Entries illegalPlayerStays(const Scene& scene) {
+    const auto slot = scene.slotWhere([&](std::size_t each) {
+        return scene.own().stood[each].size() > 1 && scene.own().inSlot(each) == scene.own().stood[each].back();
+    });
+    const bool played = scene.ready() && scene.farFromTheEnd() && !scene.model().points.empty();
+    if (!played || !slot || !scene.own().inSlot(*slot).isValid())
+        return {};
+    return {IllegalPlayer{scene.team, scene.own().inSlot(*slot), IllegalBy::Substitution, {}}, ServeContacted{}};
+}
+
+Entries serverNotOnRoster(const Scene& scene) {
+    return scene.serving() ? Entries{ServerSeen{scene.stranger()}} : Entries{};
+}
+
 Entries reServeLimit(const Scene& scene) {
     if (!scene.serving())
         return {};
@@ -142,6 +156,8 @@ std::vector<Fault> serveFaults() {
              rules.wrongServerPoints = TakenBack::PresentTerm;
          }},
         {SETFOLIO_FAULT(PlayNotResumed), playNotResumed},
+        {SETFOLIO_FAULT(IllegalPlayerStays), illegalPlayerStays},
+        {SETFOLIO_FAULT(ServerNotOnRoster), serverNotOnRoster},
         {SETFOLIO_FAULT(ReServeLimit), reServeLimit},
     };
 }

@@ -64,7 +64,7 @@ QString pattern(EntryJsonError::Code code) {
     case UnknownMember: return Say::tr("\"%1\" does not belong in this entry: check how it is spelled, or leave it out.");
     case MissingMember: return Say::tr("\"%1\" is missing from this entry: add it.");
     case WrongType:     return Say::tr("\"%1\" is not of the type it must have in this entry: a number, a word, a list or an object.");
-    case OutOfRange:    return Say::tr("\"%1\" is not a value this entry can have: choose one that it can.");
+    case OutOfRange:    return Say::tr("\"%1\" has a value that it cannot have in this entry: FORMAT.md lists those it can.");
     case NewerVersion:  return Say::tr("\"%1\" is of a newer version of the format: use a newer version of Setfolio.");
     case BadRulebook:   return Say::tr("\"%1\" is no rulebook: name a published one, or correct the setting.");
     }

@@ -68,6 +68,9 @@ void TestMatchCases::matchesThatEndOtherwise_data() {
     caseRow(in, "rally hh; suspend; rally h",                      "match-is-suspended",      "sense");
     caseRow(in, "rally hh; suspend; resume stood",                 "",                        "FIVB Rules 2025-2028, 17.3: the same court");
     caseRow(in, "rally hh; suspend; resume again",                 "",                        "FIVB Rules 2025-2028, 17.3: another court");
+    caseRow(in, "rally hh; suspend; resume again; h slip 1 2 3 4 5 6 / 9 10", "",             "FIVB Rules 2025-2028, 17.3: the same line-ups");
+    caseRow(in, "rally hh; suspend; resume again; h slip 7 1 2 3 4 5 / 9 10", "same-line-up-due", "FIVB Rules 2025-2028, 17.3: the same line-ups");
+    caseRow(in, "rally hh; suspend; resume again; start; end h; h slip 7 1 2 3 4 5 / 9 10", "", "FIVB Rules 2025-2028, 17.3: of that set only");
     caseRow(hs, "rally hh; suspend; resume stood",                 "",                        "from memory: from the point of suspension");
     caseRow(hs, "rally hh; suspend; resume again",                 "set-not-played-again",    "from memory: from the point of suspension");
     caseRow(in, "resume stood",                                    "not-suspended",           "sense");
@@ -83,6 +86,7 @@ void TestMatchCases::scoresOfThem_data() {
     addCaseColumns();
     caseRow(in, "rally hhhvv; h incomplete set",                   "3:25",      "FIVB Rules 2025-2028, 6.4.3");
     caseRow(in, times(24, "rally hv; ") + "h incomplete set",      "24:26",     "FIVB Rules 2025-2028, 6.4.3, 6.2");
+    caseRow(cl, times(26, "rally hv; ") + "h incomplete set",      "26:28",     "from memory, as FIVB");
     caseRow(hs, times(24, "rally hv; ") + "h incomplete set",      "24:26",     "from memory: enough to win by two");
     caseRow(in, "rally hhv; suspend; resume stood",                "2:1 v 2",   "FIVB Rules 2025-2028, 17.3: the same score");
     caseRow(in, "rally hhv; suspend; resume again; start",         "0:0 h 1",   "FIVB Rules 2025-2028, 17.3: the set anew");
@@ -152,9 +156,10 @@ void TestMatchCases::aRosterStandsOnceTheMatchHasBegun() {
         const Findings findings = play.match().judge(roster);
         return findings.empty() ? QString() : exportWord(findings[0].kind);
     };
-    QCOMPARE(judged(in, 31, ""), QStringLiteral("roster-settled")); // FIVB Rules 2025-2028, 5.2.2
-    QCOMPARE(judged(in, 1, "Tamsin Orrell"), QString());            // FIVB Rules 2025-2028, 5.2.2: the same number
-    QCOMPARE(judged(hs, 31, ""), QString()); // NFHS Comments on the Rules 2020-21: legal, with a loss of rally
+    QCOMPARE(judged(in, 31, ""), QStringLiteral("roster-settled"));      // FIVB Rules 2025-2028, 5.2.2
+    QCOMPARE(judged(in, 1, "Tamsin Orrell"), QString());                 // FIVB Rules 2025-2028, 5.2.2: the same number
+    QCOMPARE(judged(hs, 31, ""), QStringLiteral("roster-change-costs")); // NFHS Comments on the Rules 2020-21
+    QCOMPARE(judged(cw, 31, ""), QString());                             // from memory
 }
 
 QTEST_APPLESS_MAIN(TestMatchCases)

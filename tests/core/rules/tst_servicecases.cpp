@@ -86,6 +86,8 @@ void TestServiceCases::wrongServersAreRuledOn_data() {
     caseRow(in, "seen 4; rally sh",                                  "wrong-server-unruled",   "FIVB Rules 2025-2028, 7.7.1.1");
     caseRow(in, "rally s; seen 4; rally v",                          "wrong-server-unruled",   "FIVB Rules 2025-2028, 7.7.1.1");
     caseRow(cw, "seen 4; rally h",                                   "wrong-server-unruled",   "NCAA Women's Volleyball 2012 and 2013 Rules, Instructions for using the scoresheet");
+    caseRow(in, "seen 44",                                           "server-not-on-roster",   "sense");
+    caseRow(in, "rally s; h wrong 44",                               "server-not-on-roster",   "sense");
     caseRow(in, "seen 1; rally h",                                   "",                       "FIVB Rules 2025-2028, 7.7.1");
     caseRow(cw, "seen 4; seen 1; rally h",                           "",                       "NCAA Women's Volleyball 2012 and 2013 Rules, 13.1.3.5: the right server steps in");
     caseRow(cl, "seen 4; rally sr; rally h",                         "",                       "from memory: a replay takes it away");
@@ -126,6 +128,11 @@ void TestServiceCases::wrongServersAreRuledOn_data() {
     caseRow(hs, "rally hhhv; h illegal 7 3",                         "",                       "from memory: before the opponents' next contact");
     caseRow(hs, "rally hhhvs; h illegal 7 3",                        "taken-back-too-late",    "from memory: after the opponents' next contact");
     caseRow(hs, "rally hhvhh; h illegal 7 4",                        "taken-back-too-much",    "from memory: the present term");
+    caseRow(in, "h sub 7 3; rally hs; h illegal 7; rally s",          "illegal-player-stays",   "FIVB Rules 2025-2028, 15.9.2: it is put right");
+    caseRow(in, "h sub 7 3; rally hs; h illegal 7; rally v",          "illegal-player-stays",   "FIVB Rules 2025-2028, 15.9.2: it is put right");
+    caseRow(hs, "h sub 7 3; rally hs; h illegal 7; rally s",          "illegal-player-stays",   "Scoring & Libero Tracking, EOA Volleyball Officials Clinic: never counts");
+    caseRow(in, "h sub 7 3; rally hs; h illegal 7; h sub 3 7; rally s", "",                     "FIVB Rules 2025-2028, 15.9.2: it is put right");
+    caseRow(in, "rally hs; h illegal 3; rally s",                     "",                       "sense: nobody came in for whom she could go");
     caseRow(in, "rally hhvhh; h illegal-libero 9 4",                 "",                       "FIVB Rules 2025-2028, 19.3.2.9: as an illegal substitution");
     caseRow(cw, "rally hhvhh; h illegal-libero 9 4",                 "taken-back-too-much",    "from memory: as a wrong server");
 }

@@ -15,6 +15,9 @@ const std::string sixUsed = "h sub 7 1; h sub 8 2; h sub 11 3; h sub 12 4; h sub
 /// High school: eighteen substitutions, so that none is left; 1 is on court.
 const std::string eighteenUsed = times(9, "h sub 7 1; h sub 1 7; ");
 
+/// One substitution, a rally, the other way round, and a rally.
+const std::string backAndForth = "h sub 7 1; rally h; h sub 1 7; rally v; ";
+
 const std::string slips = "h slip 1 2 3 4 5 6 / 9 10; v slip 1 2 3 4 5 6 / 9 10; ";
 
 } // namespace
@@ -54,7 +57,7 @@ void TestSubstitutionCases::whoMayComeIn_data() {
     caseRow(hs, "h sub 7 1; h sub 8 7; h sub 11 8; h sub 12 11",            "",                         "common practice, five in a slot");
     caseRow(hs, "h sub 7 1; h sub 8 7; h sub 11 8; h sub 12 11; h sub 13 12", "players-per-slot",       "common practice, five in a slot");
     caseRow(hs, "h sub 7 1; h sub 8 7; h sub 11 8; h sub 12 11; h sub 1 12", "",                        "common practice, five in a slot");
-    caseRow(cw, "h sub 7 1; h sub 8 7; h sub 11 8; h sub 12 11; h sub 13 12", "",                       "from memory");
+    caseRow(cw, "h sub 7 1; rally h; h sub 8 7; rally h; h sub 11 8; rally h; h sub 12 11; rally h; h sub 13 12", "",                       "from memory");
     caseRow(cl, "h sub 7 1; h sub 1 7; h sub 7 2",                          "wrong-slot",               "from memory");
     caseRow(in, "h sub 7 1; rally h; h sub 1 7",                            "",                         "FIVB Rules 2025-2028, 15.6");
     caseRow(in, "h sub 7 1; rally h; h sub 8 7",                            "not-her-partner",          "FIVB Rules 2025-2028, 15.6");
@@ -73,10 +76,10 @@ void TestSubstitutionCases::howManyAndWhen_data() {
     caseRow(hs, times(8, "h sub 7 1; h sub 1 7; ") + "h sub 7 1; h sub 1 7", "",                        eoa);
     caseRow(hs, eighteenUsed + "h sub 7 1",                                 "substitution-limit",       eoa);
     caseRow(hs, eighteenUsed + "win h; h sub 7 1",                          "",                         eoa);
-    caseRow(cw, times(7, "h sub 7 1; h sub 1 7; ") + "h sub 7 1",           "",                         "from memory, 15");
-    caseRow(cw, times(7, "h sub 7 1; h sub 1 7; ") + "h sub 7 1; h sub 1 7", "substitution-limit",      "from memory, 15");
-    caseRow(cl, times(5, "h sub 7 1; h sub 1 7; ") + "h sub 7 1; h sub 1 7", "",                        "from memory, 12");
-    caseRow(cl, times(6, "h sub 7 1; h sub 1 7; ") + "h sub 7 1",           "substitution-limit",       "from memory, 12");
+    caseRow(cw, times(7, backAndForth) + "h sub 7 1",           "",                         "from memory, 15");
+    caseRow(cw, times(7, backAndForth) + "h sub 7 1; rally h; h sub 1 7", "substitution-limit",      "from memory, 15");
+    caseRow(cl, times(5, backAndForth) + "h sub 7 1; rally h; h sub 1 7", "",                        "from memory, 12");
+    caseRow(cl, times(6, backAndForth) + "h sub 7 1",           "substitution-limit",       "from memory, 12");
     caseRow(in, "h sub 7 1; h sub 8 2; h sub 11 3; h sub 12 4; h sub 13 5; h sub 14 6", "",             "FIVB Rules 2025-2028, 15.1, 15.2.2");
     caseRow(in, sixUsed + "h sub 1 7",                                      "substitution-limit",       "FIVB Rules 2025-2028, 15.1, 15.11.1.4");
     caseRow(in, "h sub 7 1; h sub 8 2",                                     "",                         "FIVB Rules 2025-2028, 15.10.4");
@@ -91,6 +94,13 @@ void TestSubstitutionCases::howManyAndWhen_data() {
     caseRow(cw, "h sub 7 1; v time-out; h sub 8 2",                         "",                         "from memory, a time-out of either team renews it");
     caseRow(cl, "h sub 7 1; h time-out; h sub 8 2",                         "second-request",           "from memory, as FIVB");
     caseRow(hs, "h sub 7 1; v sub 7 1; h sub 8 2",                          "",                         "from memory");
+    caseRow(in, "rally h; h sub 7 2; h sub 2 7",                            "second-request",           "FIVB Rules 2025-2028, 15.2.3: out and back needs a rally between");
+    caseRow(in, "rally h; h sub 7 2; h sub 8 3; h sub 2 7",                 "second-request",           "FIVB Rules 2025-2028, 15.2.3: out and back needs a rally between");
+    caseRow(in, "rally h; h sub 7 2; rally h; h sub 2 7",                   "",                         "FIVB Rules 2025-2028, 15.2.3, 15.6");
+    caseRow(cl, "rally h; h sub 7 2; h sub 8 7",                            "second-request",           "from memory, as FIVB");
+    caseRow(cw, "rally h; h sub 7 2; v time-out; h sub 2 7",                "",                         "from memory, a time-out of either team renews it");
+    caseRow(hs, "rally h; h sub 7 2; h sub 2 7",                            "",                         "from memory");
+    caseRow(in, "h sub 7 1; rally sr; h sub 8 2",                           "second-request",           "FIVB Rules 2025-2028, 15.2.3, 6.1.3, derived: a replay completes no rally");
     caseRow(hs, "h delay warning; h sub 7 1",                               "substitution-barred",      "NFHS Rules Interpretations 2018-19, 10-2");
     caseRow(hs, "h delay warning; v sub 7 1",                               "",                         "NFHS Rules Interpretations 2018-19, 10-2");
     caseRow(hs, "h delay warning; rally h; h sub 7 1",                      "",                         "NFHS Rules Interpretations 2018-19, 10-2");
@@ -141,12 +151,12 @@ void TestSubstitutionCases::exceptionalSubstitutions_data() {
     caseRow(hs, eighteenUsed + "h exceptional 7 2",                         "",                         eoa);
     caseRow(hs, eighteenUsed + "h exceptional 9 2",                         "libero-comes-last",        "from memory");
     caseRow(hs, eighteenUsed + "h card 2 disqualification; h exceptional 9 2", "libero-for-sent-off",   "from memory: no libero for a disqualified player");
-    caseRow(cw, times(15, "h sub 7 1; h sub 1 7; ") + "h card 2 disqualification; h exceptional 9 2", "libero-comes-last", "from memory");
+    caseRow(cw, times(15, backAndForth) + "h card 2 disqualification; h exceptional 9 2", "libero-comes-last", "from memory");
     caseRow(in, "h sub 7 1; rally h; h sub 1 7; rally h; h exceptional 7 1", "",                        "FIVB Rules 2025-2028, 15.6, 15.7: she is off court, and no regular one is left");
     caseRow(in, sixUsed + "h exceptional 1 14; rally h; h exceptional 14 8", "replaced-for-good",       "FIVB Rules 2025-2028, 15.7");
     caseRow(hs, eighteenUsed + "h exceptional 7 2; rally h; h exceptional 2 3", "replaced-for-good",    eoa);
     caseRow(hs, eighteenUsed + "h exceptional 7 2; end h; h slip 1 2 3 4 5 6 / 9 10", "",               eoa);
-    caseRow(cl, times(6, "h sub 7 1; h sub 1 7; ") + "h exceptional 7 2; end h; h slip 1 2 3 4 5 6 / 9 10", "replaced-for-good", "from memory, as FIVB");
+    caseRow(cl, times(6, backAndForth) + "h exceptional 7 2; end h; h slip 1 2 3 4 5 6 / 9 10", "replaced-for-good", "from memory, as FIVB");
     caseRow(in, "h vacate 1",                                               "fewer-than-six-not-allowed, substitute-left", "FIVB Rules 2025-2028, 6.4.3, 7.3.1");
     caseRow(hs, "h vacate 1",                                               "substitute-left",          "from memory");
     caseRow(hs, eighteenUsed + "h vacate 1",                                "substitute-left",          "from memory: an exceptional one is left");

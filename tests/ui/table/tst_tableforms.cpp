@@ -239,7 +239,7 @@ void TestTableForms::aRulingBeforePlayIsResumedIsSpokenAgainst() {
     const std::size_t before = table.recorded();
     table.press(Qt::Key_S, Qt::ShiftModifier);
     table.type("4");
-    QVERIFY2(bar(table).sentence().contains(u"No serve is contacted since number 4 of SAL came on court"),
+    QVERIFY2(bar(table).sentence().contains(u"Play has not been resumed with number 4 of SAL on court"),
              qPrintable(bar(table).sentence()));
     table.press(Qt::Key_Return);
     QCOMPARE(table.recorded(), before); // a reason is asked for first

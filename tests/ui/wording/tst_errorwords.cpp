@@ -103,7 +103,7 @@ void TestErrorWords::theSentenceOfAnEntryErrorIs_data() {
     row(UnknownMember, "\"team\" does not belong in this entry: check how it is spelled, or leave it out.");
     row(MissingMember, "\"team\" is missing from this entry: add it.");
     row(WrongType,     "\"team\" is not of the type it must have in this entry: a number, a word, a list or an object.");
-    row(OutOfRange,    "\"team\" is not a value this entry can have: choose one that it can.");
+    row(OutOfRange,    "\"team\" has a value that it cannot have in this entry: FORMAT.md lists those it can.");
     row(NewerVersion,  "\"team\" is of a newer version of the format: use a newer version of Setfolio.");
     row(BadRulebook,   "\"team\" is no rulebook: name a published one, or correct the setting.");
 }

@@ -69,7 +69,7 @@ void TestFindingWords::theSentenceIs_data() {
     row(MatchNotWon,           "The match is not won yet: play on, or record the end of the set that decides it.");
     row(MatchIsSuspended,      "Play is suspended: resume it first.");
     row(NotSuspended,          "Play has not been suspended: there is nothing to resume.");
-    row(SetNotStarted,         "The set has not started: record its start first.");
+    row(SetNotStarted,         "The set has not started: record its start first, or, for the set before, undo its end.");
     row(SetAlreadyStarted,     "The set has started, and its toss and line-ups are settled: undo the start to change them.");
     row(SetAlreadyWon,         "The set is won: record its end, or undo the last point.");
     row(SetNotWon,             "The set is not won yet: play on until the score decides it.");
@@ -78,7 +78,7 @@ void TestFindingWords::theSentenceIs_data() {
     row(RallyUndecided,        "The rally is not decided: record who won it, or a replay, first.");
     row(ServeAlreadyContacted, "The serve is contacted already: record who won the rally, or a replay.");
     row(NotOnCourt,            "Number 47 of QRL is not on court: name one of the six who are.");
-    row(NoSuchEntry,           "There is no entry 19 that stands: choose another one to strike.");
+    row(NoSuchEntry,           "There is no entry 19 that stands: name one that does.");
     row(CannotBeStruck,        "The opening of the match cannot be struck: begin a new match instead.");
     row(BestOfImpossible,      "The rulebook has no match of best of 19: choose a number of sets that it allows.");
     row(NumberImpossible,      "47 is no shirt number: numbers go from 0 to 99.");
@@ -132,7 +132,7 @@ void TestFindingWords::theSentenceIs_data() {
     row(WrongServerUnruled,      "Number 47 was seen serving for QRL in place of number 53: ask for the ruling, and record it.");
     row(ServedRightly,           "Number 47 of QRL was the right server: check the number that served.");
     row(PointsStand,             "The rulebook takes no points back from QRL: record the ruling without them.");
-    row(TakenBackTooMuch,        "Points of QRL may be taken back from entry 19 on, where the term began (0: none).");
+    row(TakenBackTooMuch,        "Only points of this term of QRL may be taken back, those from entry 19 on (0: it has none).");
     row(TakenBackTooLate,        "The opponents have contacted their next serve: the points of QRL stand.");
     row(NotALibero,              "Number 47 of QRL is not named a libero here: check the number, or ask the coach.");
     row(LiberoAlreadyOnCourt,    "Libero 53 of QRL is on court already: record her out first, or one for the other.");
@@ -156,10 +156,14 @@ void TestFindingWords::theSentenceIs_data() {
     row(SetNotPlayedAgain,       "By the rulebook the set goes on as it stood: ask the referee before it is played again.");
     row(ResumedTooLate,          "Play was broken off 19 hours ago, more than 18: the match is played anew, in a file of its own.");
     row(RequestsGoToo,           "Requests of the time that is taken back go too: strike those from entry 19 on, then rule.");
-    row(PlayNotResumed,          "No serve is contacted since number 47 of QRL came on court: tell the referee, nothing is lost yet.");
+    row(PlayNotResumed,          "Play has not been resumed with number 47 of QRL on court: tell the referee, nothing is lost yet.");
     row(LateReplacementIsDelay,  "A late replacement of QRL is not let pass now, and the sanction is the expulsion: tell the second referee.");
     row(LiberoForSentOff,        "Libero 47 of QRL may not come in for number 53, who was sent off: ask who else comes in.");
     row(NoLiberoThisSet,         "The slip of QRL named a libero, 47, whom nobody wears: the team has no libero in this set.");
+    row(IllegalPlayerStays,      "Number 47 of QRL was ruled illegal and still stands in slot III: strike her substitution, entry 19.");
+    row(SameLineUpDue,           "The set is played again with the same line-ups: put the six of QRL where they stood before.");
+    row(ServerNotOnRoster,       "Number 47 is not on the roster of QRL: look again who serves.");
+    row(RosterChangeCosts,       "The match has begun: by the rulebook other numbers on the roster of QRL cost a point, so tell the referee.");
     row(NoSuchPoint,             "Entry 19 brought QRL no point in this set: name the first point to be taken back.");
     row(LiberoNotOnCourt,        "Libero 47 of QRL is not on court: there is nobody to go out.");
 }

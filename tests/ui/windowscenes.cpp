@@ -23,6 +23,7 @@
 #include "ui/signoff/signoffdialog.h"
 #include "ui/table/noticeband.h"
 #include "ui/wording/errorwords.h"
+#include "ui/wording/openwords.h"
 #include "ui/wording/tablewords.h"
 
 #include <QApplication>
@@ -106,7 +107,7 @@ Compared twoSheets() {
 ShownWindow startPage() {
     std::vector<RecentMatch> recent;
     for (int i = 0; i < 8; ++i)
-        recent.push_back({u"/matches/2026-10-1%1-SAL-QRL.setfolio"_s.arg(i), u"Saltmarsh Herons – Quarry Ridge Larks"_s,
+        recent.push_back({u"/matches/2026-10-1%1-SAL-QRL.setfolio"_s.arg(i), matchTitle(withRosters().state()),
                           u"1%1 October 2026, SAL 3–1 QRL in sets"_s.arg(i)});
     return make<StartPage>(recent);
 }
@@ -180,8 +181,8 @@ ShownWindow newMatchWithProblems() {
 }
 
 ShownWindow rulebook(const QString& key, const char* pressed = nullptr) {
-    RulebookDraft adapted(publishedRulebook(u"high-school"_s).value(),
-                          copyToAdapt(publishedRulebook(u"high-school"_s).value(), u"Estuary League"_s, {}));
+    const Rulebook base = withRosters().state().rulebook();
+    RulebookDraft adapted(base, copyToAdapt(base, u"Estuary League"_s, {}));
     static_cast<void>(adapted.setValue(u"cap"_s, 27));
     const ShownWindow made = make<RulebookDialog>(adapted.own(), RulebookShelf(), QStringList());
     if (pressed)

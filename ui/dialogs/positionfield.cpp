@@ -6,6 +6,7 @@
 #include "ui/look/appearance.h"
 #include "ui/look/plate.h"
 #include "ui/wording/names.h"
+#include "ui/wording/shown.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -56,7 +57,7 @@ void PositionField::setSlot(std::optional<Slot> slot) {
 void PositionField::showName() {
     const ShirtNumber number = m_field->number();
     const auto player = std::ranges::find(m_roster.players, number, &RosterPlayer::number);
-    const QString name = player == m_roster.players.end() ? QString() : player->name;
+    const QString name = player == m_roster.players.end() ? QString() : asShown(player->name);
     m_name->setText(m_name->fontMetrics().elidedText(name, Qt::ElideRight, std::max(40, width() - 16)));
     m_field->setAccessibleDescription(name);
 }

@@ -3,8 +3,10 @@
 #include "ui/dialogs/rulebookrows.h"
 
 #include "core/rules/rulebooksettings.h"
+#include "ui/wording/fill.h"
 #include "ui/wording/rulebooklabels.h"
 #include "ui/wording/rulebookwords.h"
+#include "ui/wording/shown.h"
 
 #include <algorithm>
 
@@ -27,7 +29,7 @@ QStringList allKeys(const Rulebook& rulebook) {
 
 /// "NFHS 2003 rule changes (win by two) · A"
 QString sourceLine(const Source& source) {
-    return source.grade.isEmpty() ? source.text : u"%1 · %2"_s.arg(source.text, source.grade);
+    return source.grade.isEmpty() ? asShown(source.text) : fill(u"%1 · %2"_s, {source.text, source.grade});
 }
 
 } // namespace

@@ -7,6 +7,7 @@
 #include "tests/support/signoffs.h"
 #include "tests/ui/dialogs/dialogmatches.h"
 #include "tests/ui/table/opentable.h"
+#include "ui/dialogs/copydialog.h"
 #include "ui/dialogs/lineupdialog.h"
 #include "ui/dialogs/newmatchdialog.h"
 #include "ui/dialogs/officialsdialog.h"
@@ -229,6 +230,18 @@ ShownWindow previewWithSentence() {
     return made;
 }
 
+/// With the longest sentence about where it was saved.
+ShownWindow copyOf(Names names) {
+    const MatchBuilder match = linedUp();
+    const ShownWindow made = make<CopyDialog>(match.entries(), u"/matches"_s);
+    auto* window = qobject_cast<CopyDialog*>(made.window);
+    if (names == Names::LeftOut)
+        childOf<QPushButton>(*window, "numbersOnly")->click();
+    static_cast<void>(window->saveTo(u"/nowhere/"_s + QString(50, u'w') + u"/"_s + QString(50, u'w') + u".setfolio"_s));
+    QApplication::processEvents();
+    return made;
+}
+
 void press(OpenTable& opened, std::initializer_list<Qt::Key> keys) {
     for (const Qt::Key key : keys)
         opened.press(key);
@@ -295,6 +308,8 @@ std::vector<WindowScene> dialogScenes() {
         {"practice at the table", practiceTable},
         {"comparison of two sheets", [] { return make<ComparisonDialog>(twoSheets()); }},
         {"preview", preview},
+        {"a copy", [] { return copyOf(Names::Given); }},
+        {"a copy with numbers only", [] { return copyOf(Names::LeftOut); }},
         {"preview with a long sentence", previewWithSentence},
     };
 }

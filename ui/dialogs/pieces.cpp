@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/pieces.h"
 
+#include "core/record/shown.h"
 #include "ui/look/appearance.h"
 #include "ui/look/controls.h"
 #include "ui/look/plainfield.h"
 #include "ui/look/plate.h"
-#include "ui/wording/shown.h"
 
 #include <QFrame>
 #include <QPainter>

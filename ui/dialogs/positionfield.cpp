@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/positionfield.h"
 
+#include "core/record/shown.h"
 #include "ui/dialogs/shirtfield.h"
 #include "ui/look/appearance.h"
 #include "ui/look/plate.h"
 #include "ui/wording/names.h"
-#include "ui/wording/shown.h"
 
 #include <QHBoxLayout>
 #include <QLabel>

@@ -3,7 +3,7 @@
 #include "ui/dialogs/rosterrows.h"
 
 #include "core/ledger/limits.h"
-#include "ui/wording/shown.h"
+#include "core/record/shown.h"
 
 #include <map>
 

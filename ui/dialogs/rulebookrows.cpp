@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/rulebookrows.h"
 
+#include "core/record/shown.h"
 #include "core/rules/rulebooksettings.h"
 #include "ui/wording/fill.h"
 #include "ui/wording/rulebooklabels.h"
 #include "ui/wording/rulebookwords.h"
-#include "ui/wording/shown.h"
 
 #include <algorithm>
 

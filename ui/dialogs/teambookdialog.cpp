@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/teambookdialog.h"
 
+#include "core/record/shown.h"
 #include "core/rules/rulebook.h"
 #include "ui/dialogs/matchdraft.h"
 #include "ui/dialogs/pieces.h"
@@ -11,7 +12,6 @@
 #include "ui/look/plate.h"
 #include "ui/wording/errorwords.h"
 #include "ui/wording/fill.h"
-#include "ui/wording/shown.h"
 
 #include <QBoxLayout>
 #include <QListWidget>

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: MIT
 #include "ui/look/controls.h"
 
+#include "core/record/shown.h"
 #include "ui/look/appearance.h"
 #include "ui/look/placeholders.h"
 #include "ui/look/plate.h"
-#include "ui/wording/shown.h"
 
 #include <QLabel>
 #include <QPushButton>

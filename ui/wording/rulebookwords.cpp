@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: MIT
 #include "ui/wording/rulebookwords.h"
 
+#include "core/record/shown.h"
 #include "core/rules/rulebooksettings.h"
 #include "core/rules/settingwords.h"
 #include "ui/wording/fill.h"
 #include "ui/wording/rulebooklabels.h"
-#include "ui/wording/shown.h"
 
 #include <QCoreApplication>
 #include <QDir>

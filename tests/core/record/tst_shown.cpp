@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
+#include "core/record/shown.h"
 #include "ui/wording/fill.h"
-#include "ui/wording/shown.h"
 
 #include <QTest>
 

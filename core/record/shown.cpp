@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
-#include "ui/wording/shown.h"
+#include "core/record/shown.h"
 
 namespace setfolio {
 
@@ -34,6 +34,18 @@ QString asTaken(const QString& text) {
             taken += character;
     }
     return taken;
+}
+
+QString withEscapes(const QString& text) {
+    QString escaped;
+    for (const QChar character : text) {
+        if (steersWords(character) || character.category() == QChar::Other_Control ||
+            character.category() == QChar::Other_Format)
+            escaped += QStringLiteral("\\u%1").arg(character.unicode(), 4, 16, QLatin1Char('0'));
+        else
+            escaped += character;
+    }
+    return escaped;
 }
 
 } // namespace setfolio

@@ -3434,10 +3434,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>%1 fue cambiado por otro programa%3: abrirlo de nuevo.</translation>
     </message>
     <message>
-        <source>This is not a JSON object: write one entry to a line, in braces.</source>
-        <translation>Esto no es un objeto JSON: escribir una anotación por línea, entre llaves.</translation>
-    </message>
-    <message>
         <source>&quot;%1&quot; names no kind of entry that this version knows: check how the kind is spelled.</source>
         <translation>&quot;%1&quot; no es un tipo de anotación que esta versión conozca: comprobar cómo se escribe el tipo.</translation>
     </message>
@@ -3496,6 +3492,30 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>This line is longer than any entry can be: shorten it.</source>
         <translation>Esta línea es más larga de lo que puede ser una anotación: acortarla.</translation>
+    </message>
+    <message>
+        <source>From line %2 on, %1 was saved anew by another program%3, and is no longer what was written: use the file as it was, or another copy of it.</source>
+        <translation>Desde la línea %2, %1 fue guardado de nuevo por otro programa%3 y ya no es lo que se escribió: usar el archivo tal como estaba, u otra copia de él.</translation>
+    </message>
+    <message>
+        <source>Line 1 of %1 is damaged%3: look for another copy of the file.</source>
+        <translation>La línea 1 de %1 está dañada%3: buscar otra copia del archivo.</translation>
+    </message>
+    <message>
+        <source>Line 1 of %1 is not the one that belongs there%3: look for another copy of the file.</source>
+        <translation>La línea 1 de %1 no es la que corresponde%3: buscar otra copia del archivo.</translation>
+    </message>
+    <message>
+        <source>Line 1 of %1 was altered after it was written%3: look for another copy of the file.</source>
+        <translation>La línea 1 de %1 fue alterada después de escrita%3: buscar otra copia del archivo.</translation>
+    </message>
+    <message>
+        <source>%1 goes beyond what a match file may hold, in its first line%3: look for another copy of the file.</source>
+        <translation>%1 excede lo que puede contener un archivo de partido, en su primera línea%3: buscar otra copia del archivo.</translation>
+    </message>
+    <message>
+        <source>This is not a JSON object: write one entry to a line, in braces, each member once, as UTF-8.</source>
+        <translation>Esto no es un objeto JSON: escribir una anotación por línea, entre llaves, cada miembro una sola vez, en UTF-8.</translation>
     </message>
 </context>
 <context>

@@ -3433,10 +3433,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>%1 a été modifié par un autre programme%3&#xa0;: rouvrez-le.</translation>
     </message>
     <message>
-        <source>This is not a JSON object: write one entry to a line, in braces.</source>
-        <translation>Ce n’est pas un objet JSON&#xa0;: écrivez une saisie par ligne, entre accolades.</translation>
-    </message>
-    <message>
         <source>&quot;%1&quot; names no kind of entry that this version knows: check how the kind is spelled.</source>
         <translation>«&#xa0;%1&#xa0;» n’est pas une sorte de saisie que cette version connaît&#xa0;: vérifiez son orthographe.</translation>
     </message>
@@ -3495,6 +3491,30 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>This line is longer than any entry can be: shorten it.</source>
         <translation>Cette ligne est plus longue que ne peut l’être une saisie&#xa0;: raccourcissez-la.</translation>
+    </message>
+    <message>
+        <source>From line %2 on, %1 was saved anew by another program%3, and is no longer what was written: use the file as it was, or another copy of it.</source>
+        <translation>À partir de la ligne %2, %1 a été réenregistré par un autre programme%3 et n’est plus ce qui a été écrit : utilisez le fichier tel qu’il était, ou une autre copie.</translation>
+    </message>
+    <message>
+        <source>Line 1 of %1 is damaged%3: look for another copy of the file.</source>
+        <translation>La ligne 1 de %1 est endommagée%3 : cherchez une autre copie du fichier.</translation>
+    </message>
+    <message>
+        <source>Line 1 of %1 is not the one that belongs there%3: look for another copy of the file.</source>
+        <translation>La ligne 1 de %1 n’est pas celle qui doit s’y trouver%3 : cherchez une autre copie du fichier.</translation>
+    </message>
+    <message>
+        <source>Line 1 of %1 was altered after it was written%3: look for another copy of the file.</source>
+        <translation>La ligne 1 de %1 a été modifiée après son écriture%3 : cherchez une autre copie du fichier.</translation>
+    </message>
+    <message>
+        <source>%1 goes beyond what a match file may hold, in its first line%3: look for another copy of the file.</source>
+        <translation>%1 dépasse ce qu’un fichier de match peut contenir, à sa première ligne%3 : cherchez une autre copie du fichier.</translation>
+    </message>
+    <message>
+        <source>This is not a JSON object: write one entry to a line, in braces, each member once, as UTF-8.</source>
+        <translation>Ce n’est pas un objet JSON : écrivez une saisie par ligne, entre accolades, chaque membre une seule fois, en UTF-8.</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,7 @@
 /// The words of a command line, read as what they ask for; pure.
 #pragma once
 
+#include "core/record/export.h"
 #include "core/record/nameless.h"
 #include "ui/sheet/pdf.h"
 #include "ui/sheet/sheets.h"
@@ -41,11 +42,6 @@ struct EnterList {
     QString list; ///< "-" is standard input
     QString to;
     bool operator==(const EnterList&) const = default;
-};
-enum class ExportForm : std::uint8_t {
-    Json,
-    Csv,
-    MatchFile, ///< a copy without names, which is a match file of its own
 };
 struct ExportMatch {
     QString file;

@@ -46,6 +46,7 @@ bool hasGoodPart(const LedgerError& error) {
     case WrongSequence:
     case WrongDigest:
     case WrongSeal:
+    case SavedAnew:
     case TooLong:
         return error.line > 1;
     case CannotOpen:

@@ -4,9 +4,9 @@
 
 #include "app/choices.h"
 #include "app/damagedmatch.h"
-#include "app/newledger.h"
 #include "app/recentmatches.h"
 #include "app/tongue.h"
+#include "core/ledger/newledger.h"
 #include "core/ledger/wholefile.h"
 #include "core/record/matchfile.h"
 #include "ui/dialogs/newmatchdialog.h"

@@ -5,6 +5,7 @@
 #include "app/commands/exportmatch.h"
 #include "app/commands/openwindow.h"
 #include "app/commands/printsheets.h"
+#include "app/printservice.h"
 #include "app/terminal.h"
 #include "app/tongue.h"
 #include "core/match/entry.h"
@@ -61,6 +62,7 @@ struct Runner {
             sayMessage(noScreen());
             return ExitCode::Unavailable;
         }
+        keepPrintingLocal();
         const QApplication application(argc, argv);
         speak(chosenLanguage());
         return run(command);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/terminal.h"
 
+#include "core/record/shown.h"
 #include "ui/wording/commandwords.h"
 
 #include <cstdio>
@@ -10,12 +11,6 @@ namespace setfolio {
 
 namespace {
 
-bool steers(QChar character) {
-    const QChar::Category category = character.category();
-    return category == QChar::Other_Control || category == QChar::Other_Format || category == QChar::Separator_Line ||
-           category == QChar::Separator_Paragraph;
-}
-
 void writeTo(FILE* stream, const QByteArray& bytes) {
     // What failed is remembered by the stream, and asked for once at the end.
     (void)std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stream);
@@ -23,23 +18,12 @@ void writeTo(FILE* stream, const QByteArray& bytes) {
 
 } // namespace
 
-QString plainly(const QString& text) {
-    QString plain;
-    for (const QChar character : text) {
-        if (steers(character))
-            plain += QStringLiteral("\\u%1").arg(character.unicode(), 4, 16, QLatin1Char('0'));
-        else
-            plain += character;
-    }
-    return plain;
-}
-
 void sayResult(const QString& line) {
-    writeTo(stdout, plainly(line).toUtf8() + '\n');
+    writeTo(stdout, withEscapes(line).toUtf8() + '\n');
 }
 
 void sayMessage(const QString& line) {
-    writeTo(stderr, "setfolio: " + plainly(line).toUtf8() + '\n');
+    writeTo(stderr, "setfolio: " + withEscapes(line).toUtf8() + '\n');
 }
 
 void writeResult(const QByteArray& bytes) {

@@ -11,11 +11,8 @@
 
 namespace setfolio {
 
-/// The text with every control character shown as an escape, \u001b, so that a name in a file cannot steer a terminal.
-/// Characters that turn the direction of writing count as such.
-[[nodiscard]] QString plainly(const QString& text);
-
-/// A line of results; one of messages, which begins with the program's name.
+/// A line of results; one of messages, which begins with the program's name. What could steer the terminal, in a name
+/// from a file, is shown as an escape.
 void sayResult(const QString& line);
 void sayMessage(const QString& line);
 /// Bytes of results, as they are.

@@ -2,6 +2,53 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>Copy</name>
+    <message>
+        <source>The match as it is, entry by entry, with its signatures: the codes of its seals, on paper too, hold for the copy.</source>
+        <translation>El partido tal como está, anotación por anotación, con sus firmas: los códigos de sus sellos, también en papel, valen para la copia.</translation>
+    </message>
+    <message>
+        <source>A match file of its own: the same numbers, order and times, without anybody&apos;s name and without the strokes of signatures. The codes of the seals on paper do not hold for it.</source>
+        <translation>Un archivo de partido propio: los mismos números, orden y horas, sin el nombre de nadie y sin los trazos de las firmas. Los códigos de los sellos en papel no valen para él.</translation>
+    </message>
+    <message>
+        <source>The list of entries for a spreadsheet: a line for each, those that were struck too.</source>
+        <translation>La lista de anotaciones para una hoja de cálculo: una línea para cada una, también las tachadas.</translation>
+    </message>
+    <message>
+        <source>What stands on the sheets, for another program.</source>
+        <translation>Lo que figura en las actas, para otro programa.</translation>
+    </message>
+    <message>
+        <source>A match file</source>
+        <translation>Un archivo de partido</translation>
+    </message>
+    <message>
+        <source>A table (CSV)</source>
+        <translation>Una tabla (CSV)</translation>
+    </message>
+    <message>
+        <source>Data (JSON)</source>
+        <translation>Datos (JSON)</translation>
+    </message>
+    <message>
+        <source>Matches (*.setfolio)</source>
+        <translation>Partidos (*.setfolio)</translation>
+    </message>
+    <message>
+        <source>Text with columns (*.csv)</source>
+        <translation>Texto con columnas (*.csv)</translation>
+    </message>
+    <message>
+        <source>Data (*.json)</source>
+        <translation>Datos (*.json)</translation>
+    </message>
+    <message>
+        <source>Names that the match knows are taken out of remarks and reasons too; what else is written there stays: read it before you pass the copy on.</source>
+        <translation>Los nombres que el partido conoce se quitan también de observaciones y motivos; lo demás que está escrito allí se queda: conviene leerlo antes de entregar la copia.</translation>
+    </message>
+</context>
+<context>
     <name>Help</name>
     <message>
         <source>the %1 menu</source>
@@ -94,6 +141,14 @@
     <message>
         <source>%1 shows what the referee looks over and signs on the screen, of a set or of the match. %2 prints the sheets, also at any time during a match.</source>
         <translation>%1 muestra lo que el árbitro revisa y firma en pantalla, de un set o del partido. %2 imprime las hojas, también en cualquier momento del partido.</translation>
+    </message>
+    <message>
+        <source>A copy for others</source>
+        <translation>Una copia para otros</translation>
+    </message>
+    <message>
+        <source>%1 saves the match once more: as a match file, as a table for a spreadsheet or as data, with all names or with the numbers only. What is in it is said before it is saved.</source>
+        <translation>%1 guarda el partido otra vez: como archivo de partido, como tabla para una hoja de cálculo o como datos, con todos los nombres o solo con los números. Antes de guardarlo se dice lo que contiene.</translation>
     </message>
 </context>
 <context>
@@ -3006,6 +3061,17 @@
         <source>%1 has %2 points, and the teams change sides.</source>
         <translation>%1 tiene %2 puntos y los equipos cambian de cancha.</translation>
     </message>
+    <message>
+        <source>Save a copy…</source>
+        <translation>Guardar una copia…</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio</name>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::CommandWords</name>
@@ -3259,6 +3325,33 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
 </context>
 <context>
+    <name>setfolio::CopyDialog</name>
+    <message>
+        <source>Save a copy</source>
+        <translation>Guardar una copia</translation>
+    </message>
+    <message>
+        <source>For the league, a coach or a spreadsheet; the match itself stays as it is.</source>
+        <translation>Para la liga, un entrenador o una hoja de cálculo; el partido mismo se queda como está.</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Guardar…</translation>
+    </message>
+    <message>
+        <source>Numbers only</source>
+        <translation>Solo números</translation>
+    </message>
+    <message>
+        <source>Leaves out all names of persons</source>
+        <translation>Omite todos los nombres de personas</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
+    </message>
+</context>
+<context>
     <name>setfolio::ErrorWords</name>
     <message>
         <source>%1 cannot be opened%3: check that the file is there and that you may read it.</source>
@@ -3341,10 +3434,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>%1 fue cambiado por otro programa%3: abrirlo de nuevo.</translation>
     </message>
     <message>
-        <source>This is not a JSON object: write one entry to a line, in braces.</source>
-        <translation>Esto no es un objeto JSON: escribir una anotación por línea, entre llaves.</translation>
-    </message>
-    <message>
         <source>&quot;%1&quot; names no kind of entry that this version knows: check how the kind is spelled.</source>
         <translation>&quot;%1&quot; no es un tipo de anotación que esta versión conozca: comprobar cómo se escribe el tipo.</translation>
     </message>
@@ -3399,6 +3488,30 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>This line is longer than any entry can be: shorten it.</source>
         <translation>Esta línea es más larga de lo que puede ser una anotación: acortarla.</translation>
+    </message>
+    <message>
+        <source>From line %2 on, %1 was saved anew by another program%3, and is no longer what was written: use the file as it was, or another copy of it.</source>
+        <translation>Desde la línea %2, %1 fue guardado de nuevo por otro programa%3 y ya no es lo que se escribió: usar el archivo tal como estaba, u otra copia de él.</translation>
+    </message>
+    <message>
+        <source>Line 1 of %1 is damaged%3: look for another copy of the file.</source>
+        <translation>La línea 1 de %1 está dañada%3: buscar otra copia del archivo.</translation>
+    </message>
+    <message>
+        <source>Line 1 of %1 is not the one that belongs there%3: look for another copy of the file.</source>
+        <translation>La línea 1 de %1 no es la que corresponde%3: buscar otra copia del archivo.</translation>
+    </message>
+    <message>
+        <source>Line 1 of %1 was altered after it was written%3: look for another copy of the file.</source>
+        <translation>La línea 1 de %1 fue alterada después de escrita%3: buscar otra copia del archivo.</translation>
+    </message>
+    <message>
+        <source>%1 goes beyond what a match file may hold, in its first line%3: look for another copy of the file.</source>
+        <translation>%1 excede lo que puede contener un archivo de partido, en su primera línea%3: buscar otra copia del archivo.</translation>
+    </message>
+    <message>
+        <source>This is not a JSON object: write one entry to a line, in braces, each member once, as UTF-8.</source>
+        <translation>Esto no es un objeto JSON: escribir una anotación por línea, entre llaves, cada miembro una sola vez, en UTF-8.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; has a value that it cannot have in this entry: FORMAT.md lists those it can.</source>

@@ -2,6 +2,53 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr_FR">
 <context>
+    <name>Copy</name>
+    <message>
+        <source>The match as it is, entry by entry, with its signatures: the codes of its seals, on paper too, hold for the copy.</source>
+        <translation>Le match tel qu’il est, saisie par saisie, avec ses signatures&#xa0;: les codes de ses sceaux, sur papier aussi, valent pour la copie.</translation>
+    </message>
+    <message>
+        <source>A match file of its own: the same numbers, order and times, without anybody&apos;s name and without the strokes of signatures. The codes of the seals on paper do not hold for it.</source>
+        <translation>Un fichier de match à part&#xa0;: les mêmes numéros, le même ordre et les mêmes heures, sans le nom de personne et sans le tracé des signatures. Les codes des sceaux sur papier ne valent pas pour lui.</translation>
+    </message>
+    <message>
+        <source>The list of entries for a spreadsheet: a line for each, those that were struck too.</source>
+        <translation>La liste des saisies pour un tableur&#xa0;: une ligne pour chacune, y compris celles qui sont rayées.</translation>
+    </message>
+    <message>
+        <source>What stands on the sheets, for another program.</source>
+        <translation>Ce qui figure sur les feuilles, pour un autre programme.</translation>
+    </message>
+    <message>
+        <source>A match file</source>
+        <translation>Un fichier de match</translation>
+    </message>
+    <message>
+        <source>A table (CSV)</source>
+        <translation>Un tableau (CSV)</translation>
+    </message>
+    <message>
+        <source>Data (JSON)</source>
+        <translation>Des données (JSON)</translation>
+    </message>
+    <message>
+        <source>Matches (*.setfolio)</source>
+        <translation>Matchs (*.setfolio)</translation>
+    </message>
+    <message>
+        <source>Text with columns (*.csv)</source>
+        <translation>Texte en colonnes (*.csv)</translation>
+    </message>
+    <message>
+        <source>Data (*.json)</source>
+        <translation>Données (*.json)</translation>
+    </message>
+    <message>
+        <source>Names that the match knows are taken out of remarks and reasons too; what else is written there stays: read it before you pass the copy on.</source>
+        <translation>Les noms que le match connaît sont ôtés aussi des remarques et des motifs&#x202f;; ce qui y est écrit d’autre reste&#xa0;: relisez-le avant de transmettre la copie.</translation>
+    </message>
+</context>
+<context>
     <name>Help</name>
     <message>
         <source>the %1 menu</source>
@@ -94,6 +141,14 @@
     <message>
         <source>%1 shows what the referee looks over and signs on the screen, of a set or of the match. %2 prints the sheets, also at any time during a match.</source>
         <translation>Avec %1, l’arbitre relit et signe à l’écran ce qui concerne un set ou le match. %2 imprime les feuilles, même à tout moment du match.</translation>
+    </message>
+    <message>
+        <source>A copy for others</source>
+        <translation>Une copie pour d’autres</translation>
+    </message>
+    <message>
+        <source>%1 saves the match once more: as a match file, as a table for a spreadsheet or as data, with all names or with the numbers only. What is in it is said before it is saved.</source>
+        <translation>%1 enregistre le match une fois de plus&#xa0;: en fichier de match, en tableau pour un tableur ou en données, avec tous les noms ou avec les numéros seuls. Ce qu’il contient est dit avant l’enregistrement.</translation>
     </message>
 </context>
 <context>
@@ -3006,6 +3061,17 @@
         <source>%1 has %2 points, and the teams change sides.</source>
         <translation>%1 a %2 points, les équipes changent de terrain.</translation>
     </message>
+    <message>
+        <source>Save a copy…</source>
+        <translation>Enregistrer une copie…</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio</name>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::CommandWords</name>
@@ -3258,6 +3324,33 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     </message>
 </context>
 <context>
+    <name>setfolio::CopyDialog</name>
+    <message>
+        <source>Save a copy</source>
+        <translation>Enregistrer une copie</translation>
+    </message>
+    <message>
+        <source>For the league, a coach or a spreadsheet; the match itself stays as it is.</source>
+        <translation>Pour la ligue, un entraîneur ou un tableur&#x202f;; le match lui-même reste tel quel.</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Enregistrer…</translation>
+    </message>
+    <message>
+        <source>Numbers only</source>
+        <translation>Numéros seuls</translation>
+    </message>
+    <message>
+        <source>Leaves out all names of persons</source>
+        <translation>Omet tous les noms de personnes</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Enregistré&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
     <name>setfolio::ErrorWords</name>
     <message>
         <source>%1 cannot be opened%3: check that the file is there and that you may read it.</source>
@@ -3340,10 +3433,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>%1 a été modifié par un autre programme%3&#xa0;: rouvrez-le.</translation>
     </message>
     <message>
-        <source>This is not a JSON object: write one entry to a line, in braces.</source>
-        <translation>Ce n’est pas un objet JSON&#xa0;: écrivez une saisie par ligne, entre accolades.</translation>
-    </message>
-    <message>
         <source>&quot;%1&quot; names no kind of entry that this version knows: check how the kind is spelled.</source>
         <translation>«&#xa0;%1&#xa0;» n’est pas une sorte de saisie que cette version connaît&#xa0;: vérifiez son orthographe.</translation>
     </message>
@@ -3398,6 +3487,30 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>This line is longer than any entry can be: shorten it.</source>
         <translation>Cette ligne est plus longue que ne peut l’être une saisie&#xa0;: raccourcissez-la.</translation>
+    </message>
+    <message>
+        <source>From line %2 on, %1 was saved anew by another program%3, and is no longer what was written: use the file as it was, or another copy of it.</source>
+        <translation>À partir de la ligne %2, %1 a été réenregistré par un autre programme%3 et n’est plus ce qui a été écrit&#xa0;: utilisez le fichier tel qu’il était, ou une autre copie.</translation>
+    </message>
+    <message>
+        <source>Line 1 of %1 is damaged%3: look for another copy of the file.</source>
+        <translation>La ligne 1 de %1 est endommagée%3&#xa0;: cherchez une autre copie du fichier.</translation>
+    </message>
+    <message>
+        <source>Line 1 of %1 is not the one that belongs there%3: look for another copy of the file.</source>
+        <translation>La ligne 1 de %1 n’est pas celle qui doit s’y trouver%3&#xa0;: cherchez une autre copie du fichier.</translation>
+    </message>
+    <message>
+        <source>Line 1 of %1 was altered after it was written%3: look for another copy of the file.</source>
+        <translation>La ligne 1 de %1 a été modifiée après son écriture%3&#xa0;: cherchez une autre copie du fichier.</translation>
+    </message>
+    <message>
+        <source>%1 goes beyond what a match file may hold, in its first line%3: look for another copy of the file.</source>
+        <translation>%1 dépasse ce qu’un fichier de match peut contenir, à sa première ligne%3&#xa0;: cherchez une autre copie du fichier.</translation>
+    </message>
+    <message>
+        <source>This is not a JSON object: write one entry to a line, in braces, each member once, as UTF-8.</source>
+        <translation>Ce n’est pas un objet JSON&#xa0;: écrivez une saisie par ligne, entre accolades, chaque membre une seule fois, en UTF-8.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; has a value that it cannot have in this entry: FORMAT.md lists those it can.</source>

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/commands/enterlist.h"
 
-#include "app/newledger.h"
 #include "app/terminal.h"
 #include "core/ledger/entrylist.h"
+#include "core/ledger/newledger.h"
 #include "core/ledger/wholefile.h"
 #include "ui/wording/errorwords.h"
 #include "ui/wording/findingwords.h"

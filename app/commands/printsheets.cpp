@@ -10,8 +10,6 @@
 #include "ui/print/sheetpages.h"
 #include "ui/sheet/sheets.h"
 #include "ui/wording/errorwords.h"
-#include "ui/wording/openwords.h"
-#include "ui/wording/signoffwords.h"
 
 #include <algorithm>
 
@@ -39,11 +37,12 @@ void addSheets(Sheets& sheets, const std::vector<Recorded>& entries, const std::
     const MatchRecord record = writeUp(entries);
     const SheetChoice choice{kinds.empty() ? usualSheets(record) : kinds, {}};
     std::ranges::move(composeSheets({record, entries}, choice, options), std::back_inserter(sheets.pages));
-    addWords(sheets.info.title, matchTitle(fold(entries)));
-    addWords(sheets.info.subject, namesSentence(record.heading.opened.namesLeftOut, holdNames(entries)));
-    addWords(sheets.info.author, record.heading.opened.competition);
-    if (!sheets.info.created.isValid() || entries.back().time > sheets.info.created)
-        sheets.info.created = entries.back().time;
+    const PdfInfo own = pdfInfoOf({record, entries}, Names::Given, entries.back().time);
+    addWords(sheets.info.title, own.title);
+    addWords(sheets.info.subject, own.subject);
+    addWords(sheets.info.author, own.author);
+    if (!sheets.info.created.isValid() || own.created > sheets.info.created)
+        sheets.info.created = own.created;
 }
 
 tl::expected<Sheets, ExitCode> sheetsOf(const PrintSheets& command, const SheetOptions& options) {

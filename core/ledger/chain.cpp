@@ -163,6 +163,33 @@ bool isTorn(const QByteArray& tail, EntryNumber number) {
     return !written.contains('\0') && (written.startsWith(start) || start.startsWith(written));
 }
 
+/// What another program may have put round a line when it saved the file: a byte-order mark, blanks, a carriage return.
+QByteArray withoutWrapping(const QByteArray& line, EntryNumber number) {
+    QByteArray bare = number.value == 1 && line.startsWith("\xEF\xBB\xBF") ? line.sliced(3) : line;
+    while (bare.endsWith('\r') || bare.endsWith(' ') || bare.endsWith('\t'))
+        bare.chop(1);
+    return bare;
+}
+
+/// Why a line is no good: if only what stands round it, then that.
+LedgerError whyNot(const LedgerError& fault, const QByteArray& line, const LedgerContent& content, Chain& chain) {
+    const EntryNumber number(static_cast<std::uint32_t>(content.entries.size() + 1));
+    const QByteArray bare = withoutWrapping(line, number);
+    if (bare.size() == line.size() || !readLine(bare, number, content.lastDigest, chain))
+        return fault;
+    const QString detail = line.endsWith('\r')              ? u"CR LF"_s
+                           : bare == line.last(bare.size()) ? u"U+FEFF"_s
+                                                            : u"U+0020"_s;
+    return {Code::SavedAnew, fault.line, {}, detail};
+}
+
+/// Whether a seal of another file stands where only its own may: a copy without names tells of the original's.
+bool isForeignSeal(const Recorded& recorded, const LedgerContent& content) {
+    const auto* sealed = std::get_if<Sealed>(&recorded.entry);
+    const auto* opened = content.entries.empty() ? nullptr : std::get_if<MatchOpened>(&content.entries.front().entry);
+    return sealed && sealed->of == SealOf::Original && !(opened && opened->namesLeftOut);
+}
+
 /// Takes the line that begins where the whole part ends; false when there is none or it is no good.
 bool readNext(const QByteArray& bytes, LedgerContent& content, Chain& chain) {
     const EntryNumber number(static_cast<std::uint32_t>(content.entries.size() + 1));
@@ -175,8 +202,10 @@ bool readNext(const QByteArray& bytes, LedgerContent& content, Chain& chain) {
                 : QByteArray::fromRawData(bytes.constData() + content.wholeBytes, end - content.wholeBytes);
     auto recorded = tooLong || number.value > limits::entries ? fault(Code::TooLong, number)
                                                               : readLine(line, number, content.lastDigest, chain);
+    if (recorded && isForeignSeal(*recorded, content))
+        recorded = fault(Code::WrongSeal, number, u"of"_s);
     if (!recorded) {
-        content.damage = recorded.error();
+        content.damage = tooLong ? recorded.error() : whyNot(recorded.error(), line, content, chain);
         return false;
     }
     content.entries.push_back(std::move(*recorded));

@@ -22,6 +22,7 @@ struct LedgerError {
         WrongSequence,  ///< a line is missing, doubled or moved
         WrongDigest,    ///< the line was altered after it was written
         WrongSeal,      ///< the lines before a seal are not those that were sealed
+        SavedAnew,      ///< another program has put in line ends, blanks or a byte-order mark of its own
         TooLong,        ///< beyond a limit of FORMAT.md: a line, the number of lines or the whole file
         Unrecordable,   ///< an entry with a value outside FORMAT.md, or out of place: it was not recorded
         ChangedOutside, ///< another program has lengthened, cut or removed the file: the entry was not recorded

@@ -5,6 +5,7 @@
 #include "core/ledger/entryjson.h"
 #include "core/ledger/entrywords.h"
 #include "core/ledger/textforms.h"
+#include "core/record/shown.h"
 
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -50,14 +51,29 @@ QString points(const MatchState& state, Team team) {
 } // namespace
 
 QString csvCell(const QString& text) {
-    static const QString runs = u"=+-@\t\r"_s;
-    QString cell = text;
-    if (!cell.isEmpty() && runs.contains(cell.front()))
-        cell.prepend(u'\'');
-    static const QString quoted = u",\"\r\n"_s;
+    QString cell = harmless(asShown(text));
+    static const QString quoted = u",;\"\t\r\n"_s;
     if (std::none_of(cell.cbegin(), cell.cend(), [](QChar c) { return quoted.contains(c); }))
         return cell;
     return u'"' + cell.replace(u'"', u"\"\""_s) + u'"';
+}
+
+bool runsInASpreadsheet(QChar first) {
+    static const QString runs = u"=+-@\t\r\uFF1D\uFF0B\uFF0D\uFF20"_s;
+    return runs.contains(first);
+}
+
+QString harmless(const QString& text) {
+    static const QString separators = u",;\t\r\n"_s;
+    QString cell;
+    bool begins = true; // where a spreadsheet may begin a cell, whatever separator it goes by
+    for (const QChar character : text) {
+        if (begins && runsInASpreadsheet(character))
+            cell += u'\'';
+        cell += character;
+        begins = separators.contains(character);
+    }
+    return cell;
 }
 
 QByteArray csvOf(std::span<const Recorded> entries) {

@@ -12,8 +12,15 @@
 
 namespace setfolio {
 
-/// A cell by RFC 4180. What a spreadsheet would take for a formula, because it begins with =, +, -, @, a tab or a
-/// carriage return, gets an apostrophe before it.
+/// Whether a spreadsheet takes a cell that begins so for a formula: =, +, -, @, the same as wide signs, a tab, a
+/// carriage return.
+[[nodiscard]] bool runsInASpreadsheet(QChar first);
+
+/// The text with an apostrophe before each place where a spreadsheet would begin a formula: at the start, and after
+/// what separates cells in some country.
+[[nodiscard]] QString harmless(const QString& text);
+
+/// A harmless cell by RFC 4180, in which nothing turns the order of words round.
 [[nodiscard]] QString csvCell(const QString& text);
 
 /// Every entry, those struck among them. The columns are described in the manual page.

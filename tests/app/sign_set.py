@@ -1,9 +1,9 @@
 # SPDX-FileCopyrightText: The Setfolio authors
 # SPDX-License-Identifier: MIT
 """Signs a set off in a real window on a virtual screen of 1366 x 768: the review, three signatures drawn by the pointer,
-the seal; then reopens it, and signs and seals it anew. From outside the program the chain is computed with SHA-256, the QR
-codes are read off the screen and off the printed page, the strokes looked for among the page's vectors, and every socket of
-the whole run is listed: none may be of the internet.
+the seal; then reopens it, and signs and seals it anew; asks for the printer, saves a PDF and a copy with numbers only. From
+outside the program the chain is computed with SHA-256, the QR codes are read off the screen and off the printed page, the
+strokes looked for among the page's vectors, and every socket of the whole run is listed: none may be of the internet.
 
   sign_set.py SETFOLIO [--pictures FOLDER]
 """
@@ -104,6 +104,41 @@ def reopen(hand, match, picture):
     wait_for(match, "reopened", 1)
 
 
+def give_path(path):
+    """To the file dialog that comes up."""
+    time.sleep(1.0)
+    hands.xdotool("type", "--delay", "15", path)
+    hands.xdotool("key", "Return")
+    deadline = time.time() + 8.0
+    while not path.exists() and time.time() < deadline:
+        time.sleep(0.05)
+    assert path.exists(), f"{path.name} was not saved"
+    time.sleep(0.3)
+
+
+def print_and_copy(hand, folder, picture):
+    """The preview with the printer's dialog, a PDF, and a copy with numbers only."""
+    hands.xdotool("key", "ctrl+p")
+    hand.press_button("Print…")
+    time.sleep(2.0)
+    picture("printer")
+    hands.xdotool("key", "Escape")
+    time.sleep(0.5)
+    hand.press_button("Save as PDF…")
+    give_path(folder / "from-the-window.pdf")
+    hands.xdotool("key", "Escape")
+    time.sleep(0.5)
+    hands.xdotool("key", "ctrl+shift+s")
+    hand.press_button("Numbers only")
+    picture("copy")
+    hand.press_button("Save…")
+    give_path(folder / "numbers-only.setfolio")
+    picture("copied")
+    hands.xdotool("key", "Escape")
+    copy = (folder / "numbers-only.setfolio").read_text(encoding="utf-8")
+    assert not any(part in copy for name in SIGNERS for part in name.split()), "the copy names somebody"
+
+
 def digests(match):
     """The chain, recomputed as FORMAT.md describes it; what it was before each seal."""
     digest, seals = "0" * 64, []
@@ -183,6 +218,7 @@ def main():
         reopen(hand, match, picture)
         second = sign_off(hand, match, 5, picture, 3)
         picture("table")
+        print_and_copy(hand, folder, picture)
     except BaseException:
         picture("failed")
         raise

@@ -228,7 +228,7 @@ void TestCheck::namesCannotSteerTheTerminal() {
     const Folder folder;
     const QString name = u"<b>\u001b[31m\u202e%1\n.setfolio"_s;
     put(folder.path(name), contentOf(demoMatch()));
-    const QString shown = u"<b>\\u001b[31m\u25a1%1\\u000a.setfolio"_s;
+    const QString shown = u"<b>\u25a1[31m\u25a1%1\\u000a.setfolio"_s;
     QCOMPARE(folder.run({u"check"_s, name}).out, shown + u": whole and lawful. Entries: 380.\n"_s);
     QVERIFY(folder.run({u"check"_s, name + u'x'}).err.startsWith(u"setfolio: "_s + shown + u"x cannot be opened"_s));
 

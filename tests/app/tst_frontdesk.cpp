@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/damagedmatch.h"
 #include "app/frontdesk.h"
-#include "app/newledger.h"
 #include "app/recentmatches.h"
 #include "core/ledger/ledger.h"
+#include "core/ledger/newledger.h"
 #include "tests/app/deskhands.h"
 #include "tests/app/program.h"
 #include "tests/support/matchbuilder.h"

@@ -30,6 +30,7 @@ private Q_SLOTS:
     void onAFullDiskTheOldPdfStands();
     void whereNoFileCanBeMadeItSaysSo();
     void namesArePrintedAsTheyStand();
+    void theDocumentSaysItsNamesPlainly();
     void withoutNamesNobodyStandsOnASheet();
 
 private:
@@ -280,6 +281,20 @@ void TestPrint::namesArePrintedAsTheyStand() {
     QCOMPARE(folder.run({u"print"_s, u"a"_s, u"--to"_s, u"a.pdf"_s}).code, 0);
     const QString text = saidOf(folder.path(u"a.pdf"_s), u"pdftotext"_s);
     QVERIFY2(text.contains(u"<b>%1 & Sons</b>"_s), qPrintable(text));
+}
+
+void TestPrint::theDocumentSaysItsNamesPlainly() {
+    const Folder folder;
+    const QByteArray list = contentOf(demoList())
+                                .replace("Saltmarsh Herons", "\u202E<b>Herons")
+                                .replace("\"name\":\"Quarry Ridge Larks\",", "")
+                                .replace("Estuary and Uplands Schools League", "\u2067Estuary");
+    QCOMPARE(folder.run({u"enter"_s, u"-"_s, u"--to"_s, u"a"_s}, list).code, 0);
+    QCOMPARE(folder.run({u"print"_s, u"a"_s, u"--to"_s, u"a.pdf"_s}).code, 0);
+    const QString told = saidOf(folder.path(u"a.pdf"_s), u"pdfinfo"_s);
+    QVERIFY2(told.contains(u"Title:           \u25A1<b>Herons – QRL\n"_s),
+             qPrintable(told)); // the code for want of a name
+    QVERIFY2(told.contains(u"Author:          \u25A1Estuary\n"_s), qPrintable(told));
 }
 
 void TestPrint::withoutNamesNobodyStandsOnASheet() {

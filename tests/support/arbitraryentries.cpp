@@ -294,6 +294,8 @@ rc::Gen<std::vector<Recorded>> ledger() {
                 pointBack(std::get_if<IllegalPlayer>(&entry));
                 if (auto* sealed = std::get_if<Sealed>(&entry)) // over the lines before it, or of another file
                     sealed->of = SealOf::Original;
+                if (auto* first = std::get_if<MatchOpened>(&entries.front().entry))
+                    first->namesLeftOut = first->namesLeftOut || std::holds_alternative<Sealed>(entry);
                 if (!std::holds_alternative<MatchOpened>(entry))
                     entries.push_back({number, time, entry, overruled ? std::optional(reason) : std::nullopt, placed});
             }

@@ -9,6 +9,7 @@
 #include "core/rules/judge.h"
 
 #include <chrono>
+#include <functional>
 #include <initializer_list>
 
 namespace setfolio::testing {
@@ -31,6 +32,9 @@ inline std::array<ShirtNumber, 6> six(std::initializer_list<int> numbers) {
 /// A list of entries that grows; every entry gets the next number and a time a second later.
 class MatchBuilder {
 public:
+    /// Changes the words of every entry of all matches; none unless a test sets it.
+    static inline std::function<void(Recorded&)> dressing;
+
     /// Opens the match. Home Saltmarsh Herons (SAL), visitors Quarry Ridge Larks (QRL); no rosters unless given.
     MatchBuilder& open(int bestOf = 5, Rulebook rulebook = highSchool()) {
         MatchOpened opened;
@@ -66,6 +70,8 @@ public:
     MatchBuilder& add(Entry entry, std::optional<QString> overruled = std::nullopt) {
         const auto number = static_cast<std::uint32_t>(m_entries.size()) + 1;
         m_entries.push_back({EntryNumber(number), nextTime(), std::move(entry), std::move(overruled), std::nullopt});
+        if (dressing)
+            dressing(m_entries.back());
         return *this;
     }
     /// The next entry comes so much later.
@@ -77,6 +83,8 @@ public:
     MatchBuilder& place(Entry entry, Placed::How how, EntryNumber target, QString reason = {}) {
         add(std::move(entry));
         m_entries.back().placed = Placed{how, target, std::move(reason)};
+        if (dressing)
+            dressing(m_entries.back());
         return *this;
     }
     /// Strikes the newest standing entry.

@@ -38,7 +38,8 @@ ShownWindow newMatchFromBook(int page) {
     const MatchState last = withRosters().state();
     scene->window = std::make_unique<NewMatchDialog>(draftAfter(last), QStringLiteral("/matches"), QLocale::c());
     MatchState withOfficials = last;
-    withOfficials.officials.officials = {{Role::FirstReferee, QStringLiteral("R. Tarn")}};
+    const auto referee = MatchBuilder().add(Officials{{{Role::FirstReferee, QStringLiteral("R. Tarn")}}});
+    withOfficials.officials = referee.state().officials;
     scene->window->offer(scene->book, withOfficials);
     showActive(*scene->window);
     for (int turned = 1; turned < page; ++turned)

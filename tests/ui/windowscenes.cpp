@@ -7,6 +7,7 @@
 #include "tests/support/signoffs.h"
 #include "tests/ui/dialogs/dialogmatches.h"
 #include "tests/ui/table/opentable.h"
+#include "ui/dialogs/copydialog.h"
 #include "ui/dialogs/lineupdialog.h"
 #include "ui/dialogs/newmatchdialog.h"
 #include "ui/dialogs/officialsdialog.h"
@@ -23,6 +24,7 @@
 #include "ui/signoff/signoffdialog.h"
 #include "ui/table/noticeband.h"
 #include "ui/wording/errorwords.h"
+#include "ui/wording/openwords.h"
 #include "ui/wording/tablewords.h"
 
 #include <QApplication>
@@ -106,7 +108,7 @@ Compared twoSheets() {
 ShownWindow startPage() {
     std::vector<RecentMatch> recent;
     for (int i = 0; i < 8; ++i)
-        recent.push_back({u"/matches/2026-10-1%1-SAL-QRL.setfolio"_s.arg(i), u"Saltmarsh Herons – Quarry Ridge Larks"_s,
+        recent.push_back({u"/matches/2026-10-1%1-SAL-QRL.setfolio"_s.arg(i), matchTitle(withRosters().state()),
                           u"1%1 October 2026, SAL 3–1 QRL in sets"_s.arg(i)});
     return make<StartPage>(recent);
 }
@@ -180,8 +182,8 @@ ShownWindow newMatchWithProblems() {
 }
 
 ShownWindow rulebook(const QString& key, const char* pressed = nullptr) {
-    RulebookDraft adapted(publishedRulebook(u"high-school"_s).value(),
-                          copyToAdapt(publishedRulebook(u"high-school"_s).value(), u"Estuary League"_s, {}));
+    const Rulebook base = withRosters().state().rulebook();
+    RulebookDraft adapted(base, copyToAdapt(base, u"Estuary League"_s, {}));
     static_cast<void>(adapted.setValue(u"cap"_s, 27));
     const ShownWindow made = make<RulebookDialog>(adapted.own(), RulebookShelf(), QStringList());
     if (pressed)
@@ -224,6 +226,18 @@ ShownWindow previewWithSentence() {
     auto* window = qobject_cast<Preview*>(made.window);
     static_cast<void>(
         window->saveTo(u"/nowhere/"_s + QString(50, u'w') + u"/"_s + QString(50, u'w') + u"/sheets.pdf"_s));
+    QApplication::processEvents();
+    return made;
+}
+
+/// With the longest sentence about where it was saved.
+ShownWindow copyOf(Names names) {
+    const MatchBuilder match = linedUp();
+    const ShownWindow made = make<CopyDialog>(match.entries(), u"/matches"_s);
+    auto* window = qobject_cast<CopyDialog*>(made.window);
+    if (names == Names::LeftOut)
+        childOf<QPushButton>(*window, "numbersOnly")->click();
+    static_cast<void>(window->saveTo(u"/nowhere/"_s + QString(50, u'w') + u"/"_s + QString(50, u'w') + u".setfolio"_s));
     QApplication::processEvents();
     return made;
 }
@@ -294,6 +308,8 @@ std::vector<WindowScene> dialogScenes() {
         {"practice at the table", practiceTable},
         {"comparison of two sheets", [] { return make<ComparisonDialog>(twoSheets()); }},
         {"preview", preview},
+        {"a copy", [] { return copyOf(Names::Given); }},
+        {"a copy with numbers only", [] { return copyOf(Names::LeftOut); }},
         {"preview with a long sentence", previewWithSentence},
     };
 }

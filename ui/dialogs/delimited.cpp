@@ -5,7 +5,9 @@
 #include <QStringDecoder>
 
 #include <algorithm>
+#include <array>
 #include <map>
+#include <optional>
 #include <set>
 
 namespace setfolio {
@@ -115,6 +117,28 @@ private:
     int m_quotedSince = 0;
 };
 
+/// UTF-16 without its mark: every second byte of most letters is zero, which no text of single bytes holds.
+std::optional<QStringConverter::Encoding> wideByItsZeros(const QByteArray& bytes) {
+    std::array<qsizetype, 2> zeros{};
+    for (qsizetype i = 0; i < bytes.size(); ++i)
+        zeros.at(static_cast<std::size_t>(i % 2)) += bytes.at(i) == 0 ? 1 : 0;
+    if (zeros[0] + zeros[1] < bytes.size() / 4 || zeros[0] == zeros[1])
+        return {};
+    return zeros[0] > zeros[1] ? QStringConverter::Utf16BE : QStringConverter::Utf16LE;
+}
+
+/// Latin-1, but for the letters and quotation marks that stand where it has control characters.
+QString fromWindows1252(const QByteArray& bytes) {
+    static const QString own = QStringLiteral(
+        "\u20AC\u0081\u201A\u0192\u201E\u2026\u2020\u2021\u02C6\u2030\u0160\u2039\u0152\u008D\u017D\u008F"
+        "\u0090\u2018\u2019\u201C\u201D\u2022\u2013\u2014\u02DC\u2122\u0161\u203A\u0153\u009D\u017E\u0178");
+    QString text = QString::fromLatin1(bytes);
+    for (QChar& sign : text)
+        if (sign >= QChar(0x80) && sign <= QChar(0x9F))
+            sign = own.at(sign.unicode() - 0x80);
+    return text;
+}
+
 } // namespace
 
 Delimited readDelimited(const QString& text) {
@@ -128,9 +152,11 @@ Delimited readDelimited(const QString& text) {
 }
 
 QString textOfFile(const QByteArray& bytes) {
-    const auto marked = QStringConverter::encodingForData(bytes);
+    auto marked = QStringConverter::encodingForData(bytes);
+    if (!marked)
+        marked = wideByItsZeros(bytes);
     if (!marked && !bytes.isValidUtf8())
-        return QString::fromLatin1(bytes);
+        return fromWindows1252(bytes);
     return QStringDecoder(marked.value_or(QStringConverter::Utf8)).decode(bytes);
 }
 

@@ -30,8 +30,8 @@ struct Delimited {
 /// of several, the first of these three.
 [[nodiscard]] Delimited readDelimited(const QString& text);
 
-/// The text of a file: UTF-8, UTF-16 by its byte order mark, else Latin-1 as older spreadsheets write it. The mark
-/// itself is left out.
+/// The text of a file: UTF-8; UTF-16 by its byte order mark, or by the zeros of its plain letters; else windows-1252
+/// (WHATWG Encoding Standard, 9), as older spreadsheets write it. The mark itself is left out.
 [[nodiscard]] QString textOfFile(const QByteArray& bytes);
 
 } // namespace setfolio

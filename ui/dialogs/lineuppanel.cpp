@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/lineuppanel.h"
 
+#include "core/record/shown.h"
 #include "ui/dialogs/numberchips.h"
 #include "ui/dialogs/orderstrip.h"
 #include "ui/dialogs/pieces.h"
@@ -12,7 +13,6 @@
 #include "ui/look/controls.h"
 #include "ui/look/plate.h"
 #include "ui/wording/names.h"
-#include "ui/wording/shown.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>

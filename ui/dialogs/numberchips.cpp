@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/numberchips.h"
 
+#include "core/record/shown.h"
 #include "ui/dialogs/pieces.h"
 #include "ui/look/appearance.h"
 #include "ui/look/controls.h"
-#include "ui/wording/shown.h"
 
 #include <QGridLayout>
 #include <QPushButton>

@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/pieces.h"
 
+#include "core/record/shown.h"
 #include "ui/look/appearance.h"
 #include "ui/look/controls.h"
+#include "ui/look/plainfield.h"
 #include "ui/look/plate.h"
 
 #include <QFrame>
@@ -17,14 +19,14 @@ using namespace Qt::Literals::StringLiterals;
 namespace setfolio::pieces {
 
 QLabel* heading(const QString& text, int pixels) {
-    auto* label = new QLabel(text);
+    auto* label = new QLabel(asShown(text));
     label->setFont(windowFont(pixels, QFont::Bold));
     label->setTextFormat(Qt::PlainText);
     return label;
 }
 
 QLabel* explanation(const QString& text) {
-    auto* label = new QLabel(text);
+    auto* label = new QLabel(asShown(text));
     label->setFont(windowFont(13));
     label->setTextFormat(Qt::PlainText);
     label->setProperty("secondary", true);
@@ -50,6 +52,7 @@ QLineEdit* lineEdit(const QString& placeholder, int longest) {
     auto* edit = new QLineEdit;
     edit->setPlaceholderText(placeholder);
     edit->setMaxLength(longest);
+    takePlainWords(*edit);
     return edit;
 }
 
@@ -101,10 +104,10 @@ PathLabel::PathLabel(QWidget* parent) : QLabel(parent) {
 }
 
 void PathLabel::setPath(const QString& words) {
-    m_words = words;
-    setAccessibleName(words);
-    setToolTip(plainTip(words));
-    setText(fontMetrics().elidedText(words, Qt::ElideMiddle, width()));
+    m_words = asShown(words);
+    setAccessibleName(m_words);
+    setToolTip(plainTip(m_words));
+    setText(fontMetrics().elidedText(m_words, Qt::ElideMiddle, width()));
 }
 
 void PathLabel::resizeEvent(QResizeEvent* event) {
@@ -118,8 +121,8 @@ Plate::Plate(Team team, const QString& code, QWidget* parent) : QWidget(parent),
 }
 
 void Plate::setCode(const QString& code) {
-    m_code = code;
-    setAccessibleName(code);
+    m_code = asShown(code);
+    setAccessibleName(m_code);
     update();
 }
 

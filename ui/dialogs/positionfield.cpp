@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/positionfield.h"
 
+#include "core/record/shown.h"
 #include "ui/dialogs/shirtfield.h"
 #include "ui/look/appearance.h"
 #include "ui/look/plate.h"
@@ -56,7 +57,7 @@ void PositionField::setSlot(std::optional<Slot> slot) {
 void PositionField::showName() {
     const ShirtNumber number = m_field->number();
     const auto player = std::ranges::find(m_roster.players, number, &RosterPlayer::number);
-    const QString name = player == m_roster.players.end() ? QString() : player->name;
+    const QString name = player == m_roster.players.end() ? QString() : asShown(player->name);
     m_name->setText(m_name->fontMetrics().elidedText(name, Qt::ElideRight, std::max(40, width() - 16)));
     m_field->setAccessibleDescription(name);
 }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/rostercsv.h"
 
+#include "core/record/exportcsv.h"
+
 #include <QStringList>
 
 using namespace Qt::Literals::StringLiterals;
@@ -12,9 +14,41 @@ namespace {
 
 constexpr QChar apostrophe(u'\'');
 
-/// Signs with which a spreadsheet begins to reckon.
 bool startsAFormula(const QString& text) {
-    return !text.isEmpty() && u"=+-@\t\r"_s.contains(text.front());
+    return !text.isEmpty() && runsInASpreadsheet(text.front());
+}
+
+/// Whether a spreadsheet of some country begins a new cell after it.
+bool separates(QChar sign) {
+    return sign == u';' || sign == u',';
+}
+
+/// The text with each of its parts between separators changed.
+template <typename Change>
+QString eachPart(const QString& text, const Change& change) {
+    QString changed;
+    qsizetype begin = 0;
+    for (qsizetype i = 0; i <= text.size(); ++i) {
+        if (i < text.size() && !separates(text.at(i)))
+            continue;
+        changed += change(text.mid(begin, i - begin));
+        if (i < text.size())
+            changed += text.at(i);
+        begin = i + 1;
+    }
+    return changed;
+}
+
+QString plainPart(const QString& part) {
+    qsizetype signs = 0;
+    while (signs < part.size() && part.at(signs) == apostrophe)
+        ++signs;
+    return signs > 0 && startsAFormula(part.mid(signs)) ? part.mid(1) : part;
+}
+
+QString harmlessPart(const QString& part) {
+    // one that has the apostrophe already gets a second, so that exactly one is taken away again
+    return startsAFormula(part) || plainPart(part) != part ? apostrophe + part : part;
 }
 
 QString quoted(const QString& text) {
@@ -38,18 +72,11 @@ QByteArray rosterCsv(std::span<const RosterRow> rows) {
 }
 
 QString harmlessCell(const QString& text) {
-    // one that has the apostrophe already gets a second, so that exactly one is taken away again
-    const bool looksHarmless = text.startsWith(apostrophe) && plainCell(text) != text;
-    return startsAFormula(text) || looksHarmless ? apostrophe + text : text;
+    return eachPart(text, harmlessPart);
 }
 
 QString plainCell(const QString& text) {
-    if (!text.startsWith(apostrophe))
-        return text;
-    qsizetype signs = 0;
-    while (signs < text.size() && text.at(signs) == apostrophe)
-        ++signs;
-    return startsAFormula(text.mid(signs)) ? text.mid(1) : text;
+    return eachPart(text, plainPart);
 }
 
 } // namespace setfolio

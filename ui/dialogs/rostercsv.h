@@ -14,7 +14,8 @@ namespace setfolio {
 /// rosterFromText() knows, so that a file comes back as it went out.
 [[nodiscard]] QByteArray rosterCsv(std::span<const RosterRow> rows);
 
-/// A cell that a spreadsheet would run as a formula, with an apostrophe before it; and without it again.
+/// A cell that a spreadsheet would run as a formula, with an apostrophe before it, and before each part of it that one
+/// with another separator would take for a cell; and without them again.
 [[nodiscard]] QString harmlessCell(const QString& text);
 [[nodiscard]] QString plainCell(const QString& text);
 

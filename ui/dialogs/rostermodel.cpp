@@ -24,6 +24,10 @@ RosterModel::RosterModel(QObject* parent) : QAbstractTableModel(parent) {
 void RosterModel::setRows(std::vector<RosterRow> rows) {
     beginResetModel();
     m_rows = std::move(rows);
+    for (RosterRow& row : m_rows) { // what is shown is what will be recorded
+        row.number = plainLine(row.number);
+        row.name = plainLine(row.name);
+    }
     while (!m_rows.empty() && m_rows.back().isEmpty())
         m_rows.pop_back();
     m_rows.resize(std::clamp(m_rows.size() + 1, shownAtFirst, std::size_t(mostRosterLines)));

@@ -3,6 +3,7 @@
 #include "ui/dialogs/rosterrows.h"
 
 #include "core/ledger/limits.h"
+#include "core/record/shown.h"
 
 #include <map>
 
@@ -65,8 +66,8 @@ private:
 
 QString plainLine(const QString& text) {
     QString plain;
-    for (const char32_t sign : text.simplified().toUcs4()) { // toUcs4 turns half a pair into U+FFFD
-        if (QChar::category(sign) != QChar::Other_Control && sign != QChar::ReplacementCharacter)
+    for (const char32_t sign : asTaken(text).simplified().toUcs4()) { // toUcs4 turns half a pair into U+FFFD
+        if (sign != QChar::ReplacementCharacter)
             plain += QString::fromUcs4(&sign, 1);
     }
     return plain;

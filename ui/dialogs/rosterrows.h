@@ -48,8 +48,8 @@ struct RosterProblem {
 
 inline constexpr int mostRosterLines = 60;
 
-/// A text as it may stand in an entry on one line: blanks in a row made one, without control characters and halves of
-/// surrogate pairs.
+/// A text as it may stand in an entry on one line: blanks in a row made one, without control characters, halves of
+/// surrogate pairs, and what turns the order of words round.
 [[nodiscard]] QString plainLine(const QString& text);
 
 /// The number on a shirt as typed ("7", "07", "#7"); invalid for anything else and for "00".

@@ -6,6 +6,7 @@
 #include "ui/look/appearance.h"
 #include "ui/look/colours.h"
 #include "ui/look/controls.h"
+#include "ui/look/plainfield.h"
 #include "ui/look/plate.h"
 
 #include <QClipboard>
@@ -113,6 +114,7 @@ QWidget* RosterDelegate::createEditor(QWidget* parent, const QStyleOptionViewIte
     if (auto* line = qobject_cast<QLineEdit*>(editor)) {
         const bool number = index.column() == RosterModel::Number;
         line->setMaxLength(number ? 4 : 120);
+        takePlainWords(*line);
         line->setAlignment(number ? Qt::AlignCenter : Qt::AlignLeft);
         line->setFont(number ? windowFont(16, QFont::Bold) : windowFont(15));
         line->setAccessibleName(index.model()->headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString());

@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/rulebookrows.h"
 
+#include "core/record/shown.h"
 #include "core/rules/rulebooksettings.h"
+#include "ui/wording/fill.h"
 #include "ui/wording/rulebooklabels.h"
 #include "ui/wording/rulebookwords.h"
 
@@ -27,7 +29,7 @@ QStringList allKeys(const Rulebook& rulebook) {
 
 /// "NFHS 2003 rule changes (win by two) · A"
 QString sourceLine(const Source& source) {
-    return source.grade.isEmpty() ? source.text : u"%1 · %2"_s.arg(source.text, source.grade);
+    return source.grade.isEmpty() ? asShown(source.text) : fill(u"%1 · %2"_s, {source.text, source.grade});
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/setdialogs.h"
 
+#include "core/record/shown.h"
 #include "core/rules/judge.h"
 #include "ui/dialogs/clocktext.h"
 #include "ui/dialogs/pieces.h"
@@ -12,7 +13,6 @@
 #include "ui/look/controls.h"
 #include "ui/look/plate.h"
 #include "ui/wording/names.h"
-#include "ui/wording/shown.h"
 
 #include <QFrame>
 #include <QGridLayout>

@@ -5,6 +5,7 @@
 #include "ui/dialogs/pieces.h"
 #include "ui/dialogs/settingeditor.h"
 #include "ui/look/plate.h"
+#include "ui/wording/fill.h"
 #include "ui/wording/rulebooklabels.h"
 #include "ui/wording/rulebookwords.h"
 
@@ -133,7 +134,8 @@ void SettingPanel::showSource() {
         source.open ? u' ' + tr("It differs between leagues or is not published: look it up before the season.")
                     : QString();
     const QString grade = gradeWords(source).isEmpty() ? QString() : u". "_s + gradeWords(source);
-    m_source->setText(tr("Source: %1").arg(source.text) + (grade.isEmpty() && !open.isEmpty() ? u"."_s : grade) + open);
+    m_source->setText(fill(tr("Source: %1"), {source.text}) + (grade.isEmpty() && !open.isEmpty() ? u"."_s : grade) +
+                      open);
     const bool canBeLookedUp = m_draft.canBeLookedUp(m_key);
     m_lookedUp->setVisible(canBeLookedUp);
     m_lookedUp->setChecked(canBeLookedUp && !source.open);

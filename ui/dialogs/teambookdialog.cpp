@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/teambookdialog.h"
 
+#include "core/record/shown.h"
 #include "core/rules/rulebook.h"
 #include "ui/dialogs/matchdraft.h"
 #include "ui/dialogs/pieces.h"
@@ -73,7 +74,7 @@ TeamBookDialog::TeamBookDialog(TeamBook book, const MatchState& match, QWidget* 
     recordButton()->setDefault(false); // Enter goes down the roster
     recordButton()->setAutoDefault(false);
     for (const BookTeam& team : m_teams)
-        m_list->addItem(team.team.name);
+        m_list->addItem(asShown(team.team.name));
     connect(m_list, &QListWidget::currentRowChanged, this, &TeamBookDialog::showRow);
     m_teams.empty() ? showPage() : m_list->setCurrentRow(0);
     tell(content.unread.isEmpty()
@@ -113,7 +114,7 @@ void TeamBookDialog::makeSide(const MatchState& match, QBoxLayout& column) {
         const BookTeam own = bookTeamOf(match, team);
         if (own.team.name.isEmpty())
             continue;
-        auto* take = pieces::button(fill(tr("Take over %1"), {own.team.code}),
+        auto* take = pieces::button(fill(tr("Take over %1"), {asButtonWords(own.team.code)}),
                                     team == Team::Home ? u"takeHome"_s : u"takeVisitors"_s);
         take->setToolTip(plainTip(own.team.name));
         column.addWidget(take);
@@ -163,7 +164,7 @@ void TeamBookDialog::showPage() {
 void TeamBookDialog::nameRow() {
     MatchDraft draft;
     m_page->writeTo(draft);
-    m_list->item(m_shown)->setText(draft.opened.teams.home.name);
+    m_list->item(m_shown)->setText(asShown(draft.opened.teams.home.name));
     m_warned = false;
     tell({});
 }
@@ -182,7 +183,7 @@ void TeamBookDialog::addTeam(const BookTeam& team) {
         return tell(fill(tr("%1 has the roster of the match now."), {team.team.name}), false);
     }
     m_teams.push_back(team);
-    m_list->addItem(team.team.name);
+    m_list->addItem(asShown(team.team.name));
     m_list->setCurrentRow(m_list->count() - 1);
     m_page->setFocus();
 }

@@ -106,7 +106,7 @@ void TeamPage::offerTeams(const std::vector<BookTeam>& teams) {
     auto* menu = new QMenu(m_offer);
     menu->setObjectName(u"bookTeams"_s);
     for (const BookTeam& team : teams) {
-        QAction* action = menu->addAction(QString(team.team.name).replace(u'&', u"&&"_s));
+        QAction* action = menu->addAction(asButtonWords(team.team.name));
         connect(action, &QAction::triggered, this, [this, team] { setTeam(team); });
     }
     m_offer->setMenu(menu);

@@ -4,6 +4,7 @@
 
 #include "ui/dialogs/clocktext.h"
 #include "ui/look/controls.h"
+#include "ui/look/plainfield.h"
 
 namespace setfolio {
 
@@ -12,6 +13,7 @@ TimeField::TimeField(QTime proposed, const QLocale& locale, bool mayBeEmpty, QWi
       m_mayBeEmpty(mayBeEmpty) {
     setPlaceholderText(textOfTime(QTime(18, 30), locale));
     setMaxLength(12);
+    takePlainWords(*this);
     connect(this, &QLineEdit::textChanged, this, &TimeField::showWhetherGood);
     showWhetherGood();
 }

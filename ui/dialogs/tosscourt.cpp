@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/tosscourt.h"
 
+#include "core/record/shown.h"
 #include "ui/look/appearance.h"
 #include "ui/look/colours.h"
 #include "ui/look/plate.h"
-#include "ui/wording/shown.h"
 
 #include <QMouseEvent>
 #include <QPainter>

@@ -7,6 +7,8 @@
 #include "ui/dialogs/tosscourt.h"
 #include "ui/dialogs/verdictview.h"
 #include "ui/look/appearance.h"
+#include "ui/look/controls.h"
+#include "ui/wording/fill.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
@@ -69,10 +71,9 @@ QButtonGroup* TossDialog::addChoice(const QString& question, const QString& name
     for (const Team team : bothTeams) {
         const TeamName& named = m_state.opened->teams[team];
         const bool home = team == Team::Home;
-        const QString shown = QString(named.name).replace(u'&', u"&&"_s); // no letter of a name is a key
-        auto* button =
-            pieces::button(u"%1   %2"_s.arg(keys.at(home ? 0 : 1), shown), name + (home ? u"Home"_s : u"Visitors"_s));
-        button->setAccessibleName(u"%1: %2"_s.arg(question, named.name));
+        auto* button = pieces::button(u"%1   %2"_s.arg(keys.at(home ? 0 : 1), asButtonWords(named.name)),
+                                      name + (home ? u"Home"_s : u"Visitors"_s));
+        button->setAccessibleName(fill(u"%1: %2"_s, {question, named.name}));
         button->setCheckable(true);
         group->addButton(button, static_cast<int>(team));
         row->addWidget(button, 1);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/twolinebutton.h"
 
+#include "core/record/shown.h"
 #include "ui/look/appearance.h"
 #include "ui/look/colours.h"
 #include "ui/look/plate.h"
@@ -22,25 +23,25 @@ constexpr int margin = 14;
 
 TwoLineButton::TwoLineButton(const QString& title, const QString& detail, QWidget* parent)
     : QPushButton(parent),
-      m_title(title),
-      m_detail(detail) {
+      m_title(asShown(title)),
+      m_detail(asShown(detail)) {
     setAutoDefault(false);
     setProperty("twoLine", true); // its height is the style's
     describe();
 }
 
 void TwoLineButton::setTitle(const QString& title) {
-    m_title = title;
+    m_title = asShown(title);
     describe();
 }
 
 void TwoLineButton::setDetail(const QString& detail) {
-    m_detail = detail;
+    m_detail = asShown(detail);
     describe();
 }
 
 void TwoLineButton::setBadge(const QString& badge) {
-    m_badge = badge;
+    m_badge = asShown(badge);
     describe();
 }
 

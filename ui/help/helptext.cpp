@@ -96,6 +96,14 @@ HelpPart signing() {
                  {keyOf(C::SignOff), keyOf(C::Print)})};
 }
 
+HelpPart copy() {
+    return {
+        Help::tr("A copy for others"),
+        fill(Help::tr("%1 saves the match once more: as a match file, as a table for a spreadsheet or as data, with "
+                      "all names or with the numbers only. What is in it is said before it is saved."),
+             {keyOf(C::SaveCopy)})};
+}
+
 HelpPart bars() {
     return {Help::tr("In a bar"),
             Help::tr("The letters on its buttons choose, Tab goes on, Enter records, Esc closes it. Everything can be "
@@ -117,8 +125,8 @@ QString table(TableMenu menu) {
 } // namespace
 
 std::vector<HelpPart> helpParts() {
-    return {nextStep(), rally(), wrongServer(), substitution(), libero(),
-            timeOut(),  card(),  correction(),  signing(),      bars()};
+    return {nextStep(), rally(),      wrongServer(), substitution(), libero(), timeOut(),
+            card(),     correction(), signing(),     copy(),         bars()};
 }
 
 std::vector<HelpKey> helpKeys(TableMenu menu) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/look/controls.h"
 
+#include "core/record/shown.h"
 #include "ui/look/appearance.h"
 #include "ui/look/placeholders.h"
 #include "ui/look/plate.h"
@@ -139,8 +140,12 @@ void giveRoom(QWidget& window, QSize wanted) {
     window.resize(QSize(scaled(wanted.width()), scaled(wanted.height())).boundedTo(most));
 }
 
+QString asButtonWords(const QString& name) {
+    return asShown(name).replace(u'&', u"&&"_s);
+}
+
 QString plainTip(const QString& text) {
-    return u"<p style=\"white-space: pre\">%1</p>"_s.arg(text.toHtmlEscaped());
+    return u"<p style=\"white-space: pre\">%1</p>"_s.arg(asShown(text).toHtmlEscaped());
 }
 
 void showSentence(QLabel& label, const QString& sentence) {

@@ -26,6 +26,8 @@ void dress(QWidget& window);
 /// Resizes a window to what it wants with words of the usual size; more with larger ones, as far as the screen allows.
 void giveRoom(QWidget& window, QSize wanted);
 
+/// A name on a button or in a menu, where "&" would make a letter of it a key.
+[[nodiscard]] QString asButtonWords(const QString& name);
 /// A tooltip that shows the text as it stands, on its own lines, whatever looks like markup in it.
 [[nodiscard]] QString plainTip(const QString& text);
 /// Shows a sentence in a label that wraps: a long path in it may break after each folder, and never makes the window

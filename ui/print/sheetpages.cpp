@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: MIT
 #include "ui/print/sheetpages.h"
 
+#include "core/record/shown.h"
 #include "ui/dialogs/matchdraft.h"
+#include "ui/wording/openwords.h"
 #include "ui/wording/signoffwords.h"
 
 #include <algorithm>
@@ -46,8 +48,8 @@ QString pdfName(const MatchRecord& record, const SheetChoice& choice) {
 PdfInfo pdfInfoOf(const PrintedMatch& match, Names names, const QDateTime& created) {
     const MatchOpened& opened = match.record.heading.opened;
     const bool leftOut = names == Names::LeftOut || opened.namesLeftOut;
-    return {.title = u"%1 – %2"_s.arg(opened.teams.home.name, opened.teams.visitors.name),
-            .author = opened.competition,
+    return {.title = matchTitle(opened),
+            .author = asShown(opened.competition),
             .created = created,
             .subject = namesSentence(leftOut, !leftOut && holdNames(match.entries))};
 }

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/sheet/fonts.h"
 
-#include "ui/wording/shown.h"
+#include "core/record/shown.h"
 
 #include <QFont>
 #include <QFontDatabase>

@@ -3,6 +3,7 @@
 #include "ui/table/askbar.h"
 
 #include "ui/look/controls.h"
+#include "ui/look/plainfield.h"
 
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -22,6 +23,7 @@ AskBar::AskBar(QWidget* parent) : InlineBar(parent) {
     m_line = new QLineEdit(this);
     m_line->setObjectName(u"askLine"_s);
     m_line->setMaxLength(longestLine);
+    takePlainWords(*m_line);
     auto* row = new QHBoxLayout;
     row->addWidget(m_line);
     addRow(row);

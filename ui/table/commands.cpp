@@ -103,6 +103,7 @@ std::vector<CommandInfo> makeTable() {
         {C::SignOff,           M::Match, u"signOff"_s,        one(Qt::Key_F3),                none,  true,  opened | closed},
         {C::Reopen,            M::Match, u"reopen"_s,         {},                             none,  true,  opened | closed},
         {C::Print,             M::Match, u"print"_s,          standard(QKeySequence::Print),  none,  false, opened | closed},
+        {C::SaveCopy,          M::Match, u"saveCopy"_s,       one(Qt::CTRL | Qt::SHIFT | Qt::Key_S), none, false, opened | closed},
         {C::TeamBook,          M::Match, u"teamBook"_s,       {},                             none,  false, always},
         {C::Suspend,           M::Match, u"suspend"_s,        {},                             none,  true,  beforeSet | inSet | won},
         {C::Forfeit,           M::Match, u"forfeit"_s,        {},                             none,  true,  beforeSet | inSet | won | suspended},
@@ -216,6 +217,7 @@ QString nameOf(TableCommand command) {
     case TableCommand::SignOff:           return Table::tr("Sign off…");
     case TableCommand::Reopen:            return Table::tr("Reopen what is sealed…");
     case TableCommand::Print:             return Table::tr("Print…");
+    case TableCommand::SaveCopy:          return Table::tr("Save a copy…");
     case TableCommand::TeamBook:          return Table::tr("Team book…");
     case TableCommand::CloseWindow:       return Table::tr("Close");
     case TableCommand::Help:              return Table::tr("How things are entered…");

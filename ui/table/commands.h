@@ -70,6 +70,7 @@ enum class TableCommand : std::uint8_t {
     SignOff, ///< what is due, or what was sealed last
     Reopen,  ///< what was sealed last
     Print,
+    SaveCopy, ///< of the match, for others
     TeamBook,
     CloseWindow,
     Help,

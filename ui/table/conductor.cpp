@@ -132,6 +132,7 @@ void Conductor::performUnsealed(TableCommand command) {
     case TableCommand::SignOff:           return signOffAsked();
     case TableCommand::Reopen:            return reopenAsked();
     case TableCommand::Print:             return print();
+    case TableCommand::SaveCopy:          return saveCopy();
     case TableCommand::TeamBook:          return teamBookAsked();
     case TableCommand::CloseWindow:       return closeAsked();
     case TableCommand::Help:              return helpAsked();
@@ -239,6 +240,11 @@ void Conductor::redo() {
 void Conductor::print() {
     m_bars.dismiss();
     m_dialogs.print(&m_window, m_recorder.file());
+}
+
+void Conductor::saveCopy() {
+    m_bars.dismiss();
+    m_dialogs.saveCopy(&m_window, m_recorder.file());
 }
 
 void Conductor::attempt(const Entry& entry) {

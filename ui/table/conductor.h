@@ -70,6 +70,7 @@ private:
     void undo();
     void redo();
     void print();
+    void saveCopy();
     void attempt(const Entry& entry);
     Outcome attemptAndExplain(const Entry& entry);
     void explain(const Entry& entry, const Findings& findings);

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/deckview.h"
 
+#include "core/record/shown.h"
 #include "ui/wording/names.h"
-#include "ui/wording/shown.h"
 
 #include <algorithm>
 

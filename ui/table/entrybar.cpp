@@ -3,6 +3,7 @@
 #include "ui/table/entrybar.h"
 
 #include "ui/look/controls.h"
+#include "ui/look/plainfield.h"
 #include "ui/table/numberfield.h"
 #include "ui/table/picks.h"
 #include "ui/wording/findingwords.h"
@@ -72,6 +73,7 @@ QLineEdit* EntryBar::addLine(const QString& prompt, const QString& name) {
     line->setPlaceholderText(prompt);
     line->setAccessibleName(prompt);
     line->setMaxLength(longestLine);
+    takePlainWords(*line);
     addRow(line);
     m_lines.push_back(line);
     return line;

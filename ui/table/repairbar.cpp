@@ -71,6 +71,7 @@ RepairBar::RepairBar(Recorder& recorder, QWidget* parent)
     m_why = addLine(Table::tr("Why, for the remarks"), u"repairWhy"_s);
     m_preview = new QLabel(this);
     m_preview->setObjectName(u"repairPreview"_s);
+    m_preview->setTextFormat(Qt::PlainText);
     m_preview->setWordWrap(true);
     addRow(m_preview);
     addReason(u"repairReason"_s);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/tabledialogs.h"
 
+#include "ui/dialogs/copydialog.h"
 #include "ui/dialogs/lineupdialog.h"
 #include "ui/dialogs/officialsdialog.h"
 #include "ui/dialogs/rosterdialog.h"
@@ -74,6 +75,10 @@ TableDialogs standardDialogs(const SheetFonts& fonts, const Clock& clock) {
         options.choices = rememberedChoices();
         options.remember = remember;
         Preview({file.record(), file.ledger().entries()}, fonts, options, parent).exec();
+    };
+    dialogs.saveCopy = [](QWidget* parent, const MatchFile& file) {
+        const QString folder = QFileInfo(file.ledger().path()).absolutePath();
+        CopyDialog(file.ledger().entries(), folder, systemCalls(), parent).exec();
     };
     return dialogs;
 }

@@ -39,9 +39,10 @@ struct TableDialogs {
     std::function<void(QWidget*, Recorder&, std::optional<int> set)> signOff;
     std::function<std::optional<Answer>(QWidget*, const MatchState&, std::optional<int> set)> reopen;
     std::function<void(QWidget*, const MatchFile&)> print;
+    std::function<void(QWidget*, const MatchFile&)> saveCopy;
 };
 
-/// Those of ui/dialogs and ui/print. A PDF is first offered to the folder of the match file.
+/// Those of ui/dialogs and ui/print. A PDF or a copy is first offered to the folder of the match file.
 [[nodiscard]] TableDialogs standardDialogs(const SheetFonts& fonts, const Clock& clock);
 
 } // namespace setfolio

@@ -32,11 +32,24 @@ QString pattern(LedgerError::Code code) {
     case WrongSequence: return Say::tr("Line %2 of %1 is not the one that belongs there%3: a line is missing, doubled or moved. The lines before it are whole, go on in a copy of them.");
     case WrongDigest:   return Say::tr("Line %2 of %1 was altered after it was written%3: the lines before it are whole, go on in a copy of them.");
     case WrongSeal:     return Say::tr("The seal in line %2 of %1 is not over the lines before it%3: they were altered after they were signed. Compare the file with another copy, and with the seal on the paper.");
+    case SavedAnew:     return Say::tr("From line %2 on, %1 was saved anew by another program%3, and is no longer what was written: use the file as it was, or another copy of it.");
     case TooLong:       return Say::tr("%1 goes beyond what a match file may hold, in line %2%3: the lines before it are whole, go on in a copy of them.");
     case Unrecordable:  return Say::tr("This entry cannot be recorded in %1%3: correct it and enter it again.");
     case ChangedOutside: return Say::tr("%1 was changed by another program%3, so the entry was not recorded: open the file again and look at its end.");
     }
     Q_UNREACHABLE();
+}
+
+/// Likewise where it is the first line, so that there is nothing to go on in; none for most.
+QString patternForFirstLine(LedgerError::Code code) {
+    using enum LedgerError::Code;
+    switch (code) {
+    case BrokenLine:    return Say::tr("Line 1 of %1 is damaged%3: look for another copy of the file.");
+    case WrongSequence: return Say::tr("Line 1 of %1 is not the one that belongs there%3: look for another copy of the file.");
+    case WrongDigest:   return Say::tr("Line 1 of %1 was altered after it was written%3: look for another copy of the file.");
+    case TooLong:       return Say::tr("%1 goes beyond what a match file may hold, in its first line%3: look for another copy of the file.");
+    default:            return pattern(code);
+    }
 }
 
 // %1 is the file, %3 the system's own words in brackets, with a space before them, or nothing.
@@ -59,7 +72,7 @@ QString pattern(FileError::Code code) {
 QString pattern(EntryJsonError::Code code) {
     using enum EntryJsonError::Code;
     switch (code) {
-    case NotJson:       return Say::tr("This is not a JSON object: write one entry to a line, in braces.");
+    case NotJson:       return Say::tr("This is not a JSON object: write one entry to a line, in braces, each member once, as UTF-8.");
     case UnknownKind:   return Say::tr("\"%1\" names no kind of entry that this version knows: check how the kind is spelled.");
     case UnknownMember: return Say::tr("\"%1\" does not belong in this entry: check how it is spelled, or leave it out.");
     case MissingMember: return Say::tr("\"%1\" is missing from this entry: add it.");
@@ -93,7 +106,7 @@ QString inBrackets(const QString& detail) {
 } // namespace
 
 QString sentence(const LedgerError& error) {
-    return fill(pattern(error.code),
+    return fill(error.line == 1 ? patternForFirstLine(error.code) : pattern(error.code),
                 {QDir::toNativeSeparators(error.path), QString::number(error.line), inBrackets(error.detail)});
 }
 

@@ -3,13 +3,13 @@
 #include "ui/wording/notewords.h"
 
 #include "core/record/sealtext.h"
+#include "core/record/shown.h"
 #include "ui/wording/entrywords.h"
 #include "ui/wording/fill.h"
 #include "ui/wording/markwords.h"
 #include "ui/wording/names.h"
 #include "ui/wording/sanctionwords.h"
 #include "ui/wording/sheetwords.h"
-#include "ui/wording/shown.h"
 #include "ui/wording/signoffwords.h"
 
 #include <QCoreApplication>

@@ -27,6 +27,12 @@ QString matchTitle(const MatchState& state) {
     return fill(Say::tr("%1 – %2"), {nameOf(state, Team::Home), nameOf(state, Team::Visitors)});
 }
 
+QString matchTitle(const MatchOpened& opened) {
+    MatchState state;
+    state.opened = opened;
+    return matchTitle(state);
+}
+
 QString matchDetail(const MatchState& state, const QLocale& locale) {
     const PerTeam<int> won = setsWon(state);
     const QString result =

@@ -13,6 +13,7 @@ namespace setfolio {
 
 /// "Saltmarsh Herons – Quarry Ridge Larks"
 [[nodiscard]] QString matchTitle(const MatchState& state);
+[[nodiscard]] QString matchTitle(const MatchOpened& opened);
 /// "14 October 2026, SAL 1–1 QRL in sets"; without the date where none is known.
 [[nodiscard]] QString matchDetail(const MatchState& state, const QLocale& locale);
 

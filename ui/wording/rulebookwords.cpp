@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/wording/rulebookwords.h"
 
+#include "core/record/shown.h"
 #include "core/rules/rulebooksettings.h"
 #include "core/rules/settingwords.h"
 #include "ui/wording/fill.h"
@@ -102,7 +103,8 @@ std::vector<SettingWords> wordsFor(const Rulebook& rulebook) {
 }
 
 QString sourceWords(const SettingWords& setting) {
-    return setting.open ? Say::tr("%1. Look it up before the season.").arg(setting.source) : setting.source;
+    return setting.open ? fill(Say::tr("%1. Look it up before the season."), {setting.source})
+                        : asShown(setting.source);
 }
 
 QString valueWords(const QString& key, const Rulebook& rulebook) {
@@ -166,7 +168,8 @@ QString rulebookFileProblem(const QString& path, const RulebookError& error) {
 }
 
 QString titleOf(const Rulebook& rulebook) {
-    return rulebook.season.isEmpty() ? rulebook.name : QStringLiteral("%1, %2").arg(rulebook.name, rulebook.season);
+    return rulebook.season.isEmpty() ? asShown(rulebook.name)
+                                     : fill(QStringLiteral("%1, %2"), {rulebook.name, rulebook.season});
 }
 
 QString rulesDiffer() {

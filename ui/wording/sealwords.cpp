@@ -87,7 +87,7 @@ QStringList wordsFor(const SealCheck& check, const QString& path) {
     }
     if (check.line == 0)
         return lines + wordsForNoLine(check);
-    if (!check.seal)
+    if (!check.seal && !check.damage)
         lines += Say::tr("No seal is recorded after them: its line was cut off, or never written.");
     for (const Recorded& recorded : check.reachBack)
         lines += laterEntry(recorded);

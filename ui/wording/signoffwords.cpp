@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/wording/signoffwords.h"
 
+#include "core/record/shown.h"
 #include "ui/wording/fill.h"
-#include "ui/wording/shown.h"
 
 #include <QCoreApplication>
 

@@ -45,6 +45,7 @@ inline MatchOpened openedInFull() {
     opened.teams.home = {u"Saltmarsh Herons"_qs, u"SAL"_qs, u"white"_qs};
     opened.teams.visitors = {u"Quarry Ridge Larks"_qs, u"QRL"_qs, u"dark green"_qs};
     opened.rulebook = plainRulebook();
+    opened.namesLeftOut = true; // a seal of the original stands only so
     return opened;
 }
 

@@ -27,6 +27,8 @@ private Q_SLOTS:
     void theEntriesBeforeTheDamageAreKept();
     void aProperlyChainedLineIsStillCheckedByItsContent_data();
     void aProperlyChainedLineIsStillCheckedByItsContent();
+    void whatAnotherProgramPutsRoundALineIsNamed_data();
+    void whatAnotherProgramPutsRoundALineIsNamed();
     void theFirstLineMustOpenAMatch_data();
     void theFirstLineMustOpenAMatch();
     void aLineBeyondTheLimitIsTooLong();
@@ -217,6 +219,33 @@ void TestDamage::aProperlyChainedLineIsStillCheckedByItsContent() {
     QCOMPARE(read.damage->code, code);
     QCOMPARE(read.damage->line, 2);
     QCOMPARE(read.entries.size(), std::size_t{1});
+}
+
+void TestDamage::whatAnotherProgramPutsRoundALineIsNamed_data() {
+    QTest::addColumn<QByteArray>("before");
+    QTest::addColumn<QByteArray>("after");
+    QTest::addColumn<QString>("detail");
+    QTest::newRow("a carriage return") << QByteArray() << QByteArray("\r") << u"CR LF"_qs;
+    QTest::newRow("blanks") << QByteArray() << QByteArray(" \t ") << u"U+0020"_qs;
+    QTest::newRow("a byte-order mark") << QByteArray("\xEF\xBB\xBF") << QByteArray() << u"U+FEFF"_qs;
+    QTest::newRow("both") << QByteArray("\xEF\xBB\xBF") << QByteArray("\r") << u"CR LF"_qs;
+}
+
+void TestDamage::whatAnotherProgramPutsRoundALineIsNamed() {
+    QFETCH(QByteArray, before);
+    QFETCH(QByteArray, after);
+    for (std::size_t at = 0; at < lines().size(); ++at) {
+        if (at > 0 && !before.isEmpty())
+            break; // it is put before the first line only
+        auto altered = lines();
+        altered[at] = before + altered[at].chopped(1) + after + '\n';
+        const LedgerContent content = readLedger(joined(altered));
+        QVERIFY(content.damage.has_value());
+        QCOMPARE(content.damage->code, Code::SavedAnew);
+        QCOMPARE(content.damage->line, static_cast<int>(at) + 1);
+        QTEST(content.damage->detail, "detail");
+        QCOMPARE(content.entries.size(), at);
+    }
 }
 
 void TestDamage::theFirstLineMustOpenAMatch_data() {

@@ -28,9 +28,13 @@ private Q_SLOTS:
         QTest::newRow("plus sign: a formula")              << u"+1"_s            << u"'+1"_s;
         QTest::newRow("minus sign: a formula")             << u"-1"_s            << u"'-1"_s;
         QTest::newRow("at sign: a formula")                << u"@SUM(A1)"_s      << u"'@SUM(A1)"_s;
-        QTest::newRow("tab before a formula")              << u"\t=1"_s          << u"'\t=1"_s;
-        QTest::newRow("carriage return before a formula")  << u"\r=1"_s          << u"\"'\r=1\""_s;
+        QTest::newRow("tab before a formula")              << u"\t=1"_s          << u"\"'\t'=1\""_s;
+        QTest::newRow("carriage return before a formula")  << u"\r=1"_s          << u"\u25A1=1"_s;
         QTest::newRow("a formula with a quotation mark")   << u"=HYPERLINK(\"a\",\"b\")"_s << u"\"'=HYPERLINK(\"\"a\"\",\"\"b\"\")\""_s;
+        QTest::newRow("a formula behind another separator") << u"a;=1;b"_s       << u"\"a;'=1;b\""_s;
+        QTest::newRow("a formula on the next line")        << u"a\n+1"_s         << u"\"a\n'+1\""_s;
+        QTest::newRow("a wide equals sign")                << u"\uFF1D1"_s       << u"'\uFF1D1"_s;
+        QTest::newRow("what turns words round")            << u"a\u202Eb"_s      << u"a\u25A1b"_s;
         QTest::newRow("a sign in the middle")              << u"a=b"_s           << u"a=b"_s;
         // clang-format on
     }

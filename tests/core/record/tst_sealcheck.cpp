@@ -56,6 +56,7 @@ private Q_SLOTS:
     void linesRemovedSwappedDoubledOrCutAreFound();
     void aFileWrittenAnewIsNotWhatWasSigned();
     void aSealThatIsNotOverItsLinesIsDamage();
+    void aSealOfTheOriginalIsDamageInAFileWithNames();
     void bothStatesOfAReopenedSetAreToldApart();
     void theSheetKeepsWhatIsVoid();
     void entriesThatLeaveTheSealAloneAreCounted();
@@ -191,6 +192,21 @@ void TestSealCheck::aSealThatIsNotOverItsLinesIsDamage() {
     QVERIFY(content.damage.has_value());
     QCOMPARE(content.damage->code, LedgerError::Code::WrongSeal);
     QCOMPARE(content.damage->line, static_cast<int>(entries.size()));
+}
+
+/// A seal is copied from another file, as that of an original; it stands so only where names were left out.
+void TestSealCheck::aSealOfTheOriginalIsDamageInAFileWithNames() {
+    for (const bool leftOut : {false, true}) {
+        std::vector<Recorded> entries = oneSetSealed().entries();
+        std::get<MatchOpened>(entries.front().entry).namesLeftOut = leftOut;
+        std::get<Sealed>(entries.back().entry) = {1, QString(64, u'5'), SealOf::Original};
+        const LedgerContent content = readLedger(linesOf(entries).join());
+        QCOMPARE(content.damage.has_value(), !leftOut);
+        if (content.damage) {
+            QCOMPARE(content.damage->code, LedgerError::Code::WrongSeal);
+            QCOMPARE(content.damage->line, static_cast<int>(entries.size()));
+        }
+    }
 }
 
 void TestSealCheck::bothStatesOfAReopenedSetAreToldApart() {

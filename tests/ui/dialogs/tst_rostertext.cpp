@@ -215,6 +215,8 @@ void RosterTextTest::aFileIsReadWhateverItsEncoding_data() {
     QTest::newRow("UTF-8 with mark")   << QByteArray("\xEF\xBB\xBF" "4,\xC5\xBDofie")                << u"4,Žofie"_s;
     QTest::newRow("UTF-16 with mark")  << QByteArray("\xFF\xFE" "4\0,\0A\0", 8)                      << u"4,A"_s;
     QTest::newRow("big-endian UTF-16") << QByteArray("\xFE\xFF" "\0004\0,\0A", 8)                    << u"4,A"_s;
+    QTest::newRow("UTF-16, no mark")   << QByteArray("4\0,\0A\0d\0a\0", 10)                           << u"4,Ada"_s;
+    QTest::newRow("windows-1252")      << QByteArray("4,\x8Eofie O\x92Roe")                           << u"4,\u017Dofie O\u2019Roe"_s;
     QTest::newRow("Latin-1")           << QByteArray("4,Ren\xE9")                                    << u"4,René"_s;
     QTest::newRow("empty")             << QByteArray()                                               << QString();
     // clang-format on

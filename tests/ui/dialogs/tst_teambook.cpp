@@ -321,6 +321,9 @@ void TestTeamBook::cellsThatWouldReckonAreMadeHarmless_data() {
     QTest::newRow("at")                 << u"@A1"_s      << u"'@A1"_s;
     QTest::newRow("tab")                << u"\t=1"_s     << u"'\t=1"_s;
     QTest::newRow("carriage return")    << u"\r=1"_s     << u"'\r=1"_s;
+    QTest::newRow("behind another separator") << u"a;=1;b"_s << u"a;'=1;b"_s;
+    QTest::newRow("harmless there")     << u"a;'=1,+2"_s << u"a;''=1,'+2"_s;
+    QTest::newRow("a wide sign")        << u"\uFF1D1"_s << u"'\uFF1D1"_s;
     QTest::newRow("harmless already")   << u"'=1"_s      << u"''=1"_s;
     QTest::newRow("a name")             << u"Ada Lund"_s << u"Ada Lund"_s;
     QTest::newRow("a hyphen within")    << u"Thistle-wood"_s << u"Thistle-wood"_s;

@@ -68,6 +68,7 @@ public:
     QTime timeOfDay{15, 1, 22};
     TableDialogs dialogs; ///< each answers nothing unless the test says otherwise
     int printed = 0;
+    int copied = 0;
 
 private:
     void show(MatchFile file, QSize size) {
@@ -99,6 +100,7 @@ private:
             return dialogs.reopen ? dialogs.reopen(w, s, set) : std::nullopt;
         };
         asked.print = [this](QWidget*, const MatchFile&) { ++printed; };
+        asked.saveCopy = [this](QWidget*, const MatchFile&) { ++copied; };
         auto fonts = SheetFonts::load();
         if (!fonts)
             qFatal("the sheet's typeface is missing");

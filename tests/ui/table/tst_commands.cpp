@@ -105,6 +105,7 @@ void TestCommands::theyAreEnabledByPhase_data() {
     QTest::newRow("line-up")       << TableCommand::LeftLineUp       << "-x-----";
     QTest::newRow("roster")        << TableCommand::LeftRoster       << "-xxxxx-";
     QTest::newRow("print")         << TableCommand::Print            << "-xxxxxx";
+    QTest::newRow("save a copy")   << TableCommand::SaveCopy         << "-xxxxxx";
     QTest::newRow("page width")    << TableCommand::PageWidth        << "-xxxxxx";
     QTest::newRow("larger")        << TableCommand::Larger           << "-xxxxxx";
     QTest::newRow("whole page")    << TableCommand::WholePage        << "-xxxxxx";

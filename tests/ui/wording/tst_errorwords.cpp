@@ -12,6 +12,7 @@ class TestErrorWords : public QObject {
 private Q_SLOTS:
     void theSentenceOfALedgerErrorIs_data();
     void theSentenceOfALedgerErrorIs();
+    void beforeTheFirstLineThereIsNothingToGoOnIn();
     void theDetailStandsInBrackets();
     void aTornTailIsToldApart();
     void theSentenceOfAFileErrorIs_data();
@@ -41,6 +42,7 @@ void TestErrorWords::theSentenceOfALedgerErrorIs_data() {
     row(WrongSequence, "Line 7 of a.setfolio is not the one that belongs there: a line is missing, doubled or moved. The lines before it are whole, go on in a copy of them.");
     row(WrongDigest,   "Line 7 of a.setfolio was altered after it was written: the lines before it are whole, go on in a copy of them.");
     row(WrongSeal,     "The seal in line 7 of a.setfolio is not over the lines before it: they were altered after they were signed. Compare the file with another copy, and with the seal on the paper.");
+    row(SavedAnew,     "From line 7 on, a.setfolio was saved anew by another program, and is no longer what was written: use the file as it was, or another copy of it.");
     row(TooLong,       "a.setfolio goes beyond what a match file may hold, in line 7: the lines before it are whole, go on in a copy of them.");
     row(Unrecordable,  "This entry cannot be recorded in a.setfolio: correct it and enter it again.");
     row(ChangedOutside, "a.setfolio was changed by another program, so the entry was not recorded: open the file again and look at its end.");
@@ -51,6 +53,14 @@ void TestErrorWords::theSentenceOfALedgerErrorIs() {
     QFETCH(LedgerError::Code, code);
     QFETCH(QString, expected);
     QCOMPARE(sentence(LedgerError{code, 7, u"a.setfolio"_qs, {}}), expected);
+}
+
+void TestErrorWords::beforeTheFirstLineThereIsNothingToGoOnIn() {
+    using enum LedgerError::Code;
+    for (const LedgerError::Code code : {BrokenLine, WrongSequence, WrongDigest, TooLong}) {
+        const QString said = sentence(LedgerError{code, 1, u"a.setfolio"_qs, {}});
+        QVERIFY2(said.endsWith(u": look for another copy of the file."_qs), qPrintable(said));
+    }
 }
 
 void TestErrorWords::theDetailStandsInBrackets() {
@@ -98,7 +108,7 @@ void TestErrorWords::theSentenceOfAnEntryErrorIs_data() {
     QTest::addColumn<QString>("expected");
     const auto row = [](EntryJsonError::Code code, const char* expected) { QTest::newRow(expected) << code << QString::fromUtf8(expected); };
 
-    row(NotJson,       "This is not a JSON object: write one entry to a line, in braces.");
+    row(NotJson,       "This is not a JSON object: write one entry to a line, in braces, each member once, as UTF-8.");
     row(UnknownKind,   "\"team\" names no kind of entry that this version knows: check how the kind is spelled.");
     row(UnknownMember, "\"team\" does not belong in this entry: check how it is spelled, or leave it out.");
     row(MissingMember, "\"team\" is missing from this entry: add it.");

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
-#include "app/newledger.h"
+#include "core/ledger/newledger.h"
 
 namespace setfolio {
 

@@ -13,7 +13,7 @@
     </message>
     <message>
         <source>%1 when the serve is contacted, then %2 if the side on your left wins the rally, or %3 if the side on your right does. The winner alone is enough. %4 is a replay, %5 a re-serve, %6 a serve that did not come.</source>
-        <translation>%1 cuando se golpea el saque; luego %2 si gana la jugada el lado izquierdo, o %3 si la gana el derecho. Basta con el ganador. %4 es una repetición, %5 un re-saque, %6 un saque que no llegó.</translation>
+        <translation>%1 cuando se golpea el saque; luego %2 si gana la jugada el lado izquierdo, o %3 si la gana el derecho. Basta con el ganador. %4 es una repetición, %5 un resaque, %6 un saque que no llegó.</translation>
     </message>
     <message>
         <source>A wrong server</source>
@@ -614,7 +614,7 @@
     </message>
     <message>
         <source>Re-serve</source>
-        <translation>Re-saque</translation>
+        <translation>Resaque</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -1488,7 +1488,7 @@
     </message>
     <message>
         <source>Re-serve</source>
-        <translation>Re-saque</translation>
+        <translation>Resaque</translation>
     </message>
     <message>
         <source>No serve</source>
@@ -2384,7 +2384,7 @@
     </message>
     <message>
         <source>re-serve</source>
-        <translation>re-saque</translation>
+        <translation>resaque</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -3006,6 +3006,36 @@
         <source>%1 has %2 points, and the teams change sides.</source>
         <translation>%1 tiene %2 puntos y los equipos cambian de cancha.</translation>
     </message>
+    <message>
+        <source>Ctrl</source>
+        <comment>a key</comment>
+        <translation>Ctrl</translation>
+    </message>
+    <message>
+        <source>Alt</source>
+        <comment>a key</comment>
+        <translation>Alt</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <comment>a key</comment>
+        <translation>Mayús</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::AppearanceChoice</name>
+    <message>
+        <source>Look</source>
+        <translation>Aspecto</translation>
+    </message>
+    <message>
+        <source>Size of words</source>
+        <translation>Tamaño del texto</translation>
+    </message>
+    <message>
+        <source>Words at %1 %</source>
+        <translation>Texto al %1 %</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::CommandWords</name>
@@ -3256,6 +3286,10 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Your sheet</source>
         <translation>Hoja propia</translation>
+    </message>
+    <message>
+        <source>Times of day, captains and remarks are not compared.</source>
+        <translation>No se comparan horas, capitanes ni observaciones.</translation>
     </message>
 </context>
 <context>
@@ -3725,7 +3759,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>This is re-serve %5 in this term of %2, and the limit is %6: the rally is lost, record no serve.</source>
-        <translation>Este es el re-saque %5 en este turno de %2, y el límite es %6: se pierde la jugada, registrar sin saque.</translation>
+        <translation>Este es el resaque %5 en este turno de %2, y el límite es %6: se pierde la jugada, registrar sin saque.</translation>
     </message>
     <message>
         <source>Number %1 of %2 is not named a libero here: check the number, or ask the coach.</source>
@@ -4207,6 +4241,10 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>%1 is in the team book now.</source>
         <translation>%1 está ahora en el libro de equipos.</translation>
+    </message>
+    <message>
+        <source>The match cannot start yet. %1</source>
+        <translation>El partido aún no puede empezar. %1</translation>
     </message>
 </context>
 <context>
@@ -4780,7 +4818,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>Name (may be empty)</source>
-        <translation>Nombre (puede quedar vacío)</translation>
+        <translation>Nombre (opcional)</translation>
     </message>
     <message>
         <source>Captain</source>
@@ -4812,10 +4850,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Open points</source>
         <translation>Por aclarar</translation>
-    </message>
-    <message>
-        <source>Open points (%1)</source>
-        <translation>Por aclarar (%1)</translation>
     </message>
     <message>
         <source>Read a rulebook from a file</source>
@@ -5030,7 +5064,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>Re-serves in a term of service</source>
-        <translation>Re-saques en un turno de saque</translation>
+        <translation>Resaques en un turno de saque</translation>
     </message>
     <message>
         <source>A serve before the signal</source>
@@ -5038,7 +5072,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>Requests between a re-serve&apos;s signal and the serve</source>
-        <translation>Solicitudes entre la señal de un re-saque y el saque</translation>
+        <translation>Solicitudes entre la señal de un resaque y el saque</translation>
     </message>
     <message>
         <source>Requests between a replay&apos;s signal and the serve</source>
@@ -5302,7 +5336,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>A re-serve is written RS</source>
-        <translation>Un re-saque se escribe RS</translation>
+        <translation>Un resaque se escribe RS</translation>
     </message>
     <message>
         <source>A point on one&apos;s own serve is in the running score</source>
@@ -5498,7 +5532,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>is a re-serve</source>
-        <translation>es un re-saque</translation>
+        <translation>es un resaque</translation>
     </message>
     <message>
         <source>is replayed</source>
@@ -5853,14 +5887,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>Nada por aclarar: todo tiene su fuente.</translation>
     </message>
     <message>
-        <source>1 open point: it differs between leagues or is not published. Look it up before the season.</source>
-        <translation>1 ajuste por aclarar: difiere entre ligas o no está publicado. Consultarlo antes de la temporada.</translation>
-    </message>
-    <message>
-        <source>%1 open points: they differ between leagues or are not published. Look them up before the season.</source>
-        <translation>%1 ajustes por aclarar: difieren entre ligas o no están publicados. Consultarlos antes de la temporada.</translation>
-    </message>
-    <message>
         <source>choose at least one number.</source>
         <translation>elegir al menos un número.</translation>
     </message>
@@ -5899,6 +5925,14 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Rules differ by state and league, and the referee is right.</source>
         <translation>Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.</translation>
+    </message>
+    <message>
+        <source>Nothing has to be done now: the match can start with this rulebook as it is. One setting differs between leagues or is not published; look it up before the season. It stands under “Open points”.</source>
+        <translation>No hace falta hacer nada ahora: el partido puede empezar con este reglamento tal como está. Un ajuste difiere entre ligas o no está publicado; conviene consultarlo antes de la temporada. Está en “Por aclarar”.</translation>
+    </message>
+    <message>
+        <source>Nothing has to be done now: the match can start with this rulebook as it is. %1 settings differ between leagues or are not published; look them up before the season. They stand under “Open points”.</source>
+        <translation>No hace falta hacer nada ahora: el partido puede empezar con este reglamento tal como está. %1 ajustes difieren entre ligas o no están publicados; conviene consultarlos antes de la temporada. Están en “Por aclarar”.</translation>
     </message>
 </context>
 <context>

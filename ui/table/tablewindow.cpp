@@ -119,6 +119,11 @@ void TableWindow::putOverSheet(QWidget& band) {
     m_layout->addBand(band);
 }
 
+void TableWindow::setTimeOfDay(std::function<QTime()> timeOfDay) {
+    m_recorder->setTimeOfDay(std::move(timeOfDay));
+    tick();
+}
+
 bool TableWindow::event(QEvent* event) {
     const bool handled = QMainWindow::event(event);
     if (event->type() == QEvent::ApplicationPaletteChange && m_layout) {

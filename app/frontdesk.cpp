@@ -106,7 +106,10 @@ void FrontDesk::showStartPage() {
     m_startPage->setAttribute(Qt::WA_DeleteOnClose);
     m_startPage->setFolder(matchFolder());
     m_startPage->offerLanguages(languagesToChoose(), chosenLanguage());
+    // the page is made anew with what was chosen, which must not happen within its own button
     connect(m_startPage, &StartPage::languageChosen, this, &FrontDesk::changeLanguage, Qt::QueuedConnection);
+    connect(m_startPage, &StartPage::lookChosen, this, &FrontDesk::changeLook, Qt::QueuedConnection);
+    connect(m_startPage, &StartPage::textSizeChosen, this, &FrontDesk::changeTextSize, Qt::QueuedConnection);
     connect(m_startPage, &StartPage::newMatchWanted, this, &FrontDesk::beginMatch);
     connect(m_startPage, &StartPage::matchChosen, this, &FrontDesk::open);
     connect(m_startPage, &StartPage::practiceWanted, this, &FrontDesk::beginPractice);
@@ -236,10 +239,24 @@ void FrontDesk::changeLanguage(Language language) {
     for (const QPointer<TableWindow>& table : std::as_const(m_tables))
         if (table)
             table->offerLanguages(languagesToChoose(), language);
-    if (m_startPage) {
-        m_startPage->close();
-        showStartPage();
-    }
+    rebuildStartPage();
+}
+
+void FrontDesk::changeLook(LookChoice look) {
+    rememberLook(look);
+    setProgramLook(look);
+    rebuildStartPage();
+}
+
+void FrontDesk::changeTextSize(int percent) {
+    rememberTextSize(percent);
+    setProgramTextSize(percent);
+    rebuildStartPage();
+}
+
+void FrontDesk::rebuildStartPage() {
+    if (m_startPage)
+        m_startPage->rebuild(recentMatches(recentPaths(), QLocale()), chosenLanguage());
 }
 
 TableWindow* FrontDesk::showTable(MatchFile file) {
@@ -255,10 +272,7 @@ TableWindow* FrontDesk::showTable(MatchFile file) {
     // the window is built anew with its new keys, which must not happen within its own command
     connect(table, &TableWindow::keysAsked, this, &FrontDesk::changeKeys, Qt::QueuedConnection);
     connect(table, &TableWindow::lookChosen, this, rememberLook);
-    connect(table, &TableWindow::textSizeChosen, this, [](int percent) {
-        rememberTextSize(percent);
-        setProgramTextSize(percent);
-    });
+    connect(table, &TableWindow::textSizeChosen, this, &FrontDesk::changeTextSize);
     connect(table, &TableWindow::sightChosen, this, rememberSight);
     table->setSight(chosenSight());
     table->offerLanguages(languagesToChoose(), chosenLanguage());

@@ -57,9 +57,17 @@ QString demoCopy() {
     return path;
 }
 
+/// The matches opened last, without the demo match and practice: a new match has nothing to take from invented teams.
+QStringList ownPaths() {
+    QStringList paths = recentPaths();
+    const QString invented = QFileInfo(ownFolder()).canonicalFilePath() + u'/';
+    paths.removeIf([&](const QString& path) { return path.startsWith(invented); });
+    return paths;
+}
+
 /// What the fields of a new match begin with.
 MatchDraft draftFor(const Clock& clock) {
-    MatchDraft draft = draftAfter(newestMatch(recentPaths()));
+    MatchDraft draft = draftAfter(newestMatch(ownPaths()));
     draft.opened.id = QUuid::createUuid().toString(QUuid::WithoutBraces);
     draft.opened.date = clock.utc().toLocalTime().date();
     return draft;
@@ -143,7 +151,7 @@ bool FrontDesk::open(const QString& path) {
 void FrontDesk::beginMatch() {
     NewMatchDialog dialog(m_laidAside ? *m_laidAside : draftFor(m_clock), matchFolder(), QLocale(),
                           RulebookShelf(ownFolder() + u"/rulebooks"_s), parentForMessages());
-    dialog.offer(teamBook(), newestMatch(recentPaths()));
+    dialog.offer(teamBook(), newestMatch(ownPaths()));
     if (m_laidAside)
         dialog.offerToBeginEmpty();
     const MatchDraft proposed = dialog.draft();

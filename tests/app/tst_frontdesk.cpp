@@ -31,6 +31,7 @@ private Q_SLOTS:
     void theStartPageListsWhatWasOpenedLast();
     void theStartPageWearsWhatIsChosenOnIt();
     void theDemoIsOpenedInACopy();
+    void aNewMatchTakesNothingFromTheDemo();
     void aCancelledNewMatchIsThereAgain();
     void aNewMatchIsWrittenAndOpened();
     void whatIsDamagedIsSaidAsPlainText();
@@ -168,6 +169,25 @@ void TestFrontDesk::theDemoIsOpenedInACopy() {
     QCOMPARE(tables().size(), std::size_t(1));
     QVERIFY(!tables().front()->file().ledger().isReadOnly());
     QVERIFY(!tables().front()->file().ledger().path().startsWith(u":"_s));
+}
+
+void TestFrontDesk::aNewMatchTakesNothingFromTheDemo() {
+    const Folder folder;
+    FrontDesk desk(SheetFonts::load().value(), stoppedClock());
+    const auto homeOfTheNext = [&] {
+        QString name;
+        const Working<> working([&name](NewMatchDialog& dialog) {
+            name = dialog.draft().opened.teams.home.name;
+            dialog.reject();
+        });
+        tables().front()->perform(TableCommand::NewMatch);
+        return name;
+    };
+    desk.showStartPage();
+    Q_EMIT startPage()->demoWanted();
+    QCOMPARE(homeOfTheNext(), QString());
+    QVERIFY(desk.open(put(folder.path(u"a.setfolio"_s), contentOf(demoMatch())))); // one of the user's own
+    QCOMPARE(homeOfTheNext(), u"Saltmarsh Herons"_s);
 }
 
 void TestFrontDesk::aCancelledNewMatchIsThereAgain() {

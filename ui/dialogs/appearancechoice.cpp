@@ -7,6 +7,7 @@
 #include "ui/look/appearancewords.h"
 
 #include <QHBoxLayout>
+#include <QLocale>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -30,11 +31,12 @@ AppearanceChoice::AppearanceChoice(QWidget* parent) : QWidget(parent), m_languag
 }
 
 void AppearanceChoice::offerLanguages(const std::vector<Language>& languages, Language chosen) {
+    const Language spoken = chosen == Language::AsSystem ? languageOf(QLocale().name().section(u'_', 0, 0)) : chosen;
     for (const Language language : languages) {
         if (language == Language::AsSystem)
             continue;
         QPushButton* button = pieces::toggle(setfolio::nameOf(language), u"language-"_s + codeOf(language));
-        button->setChecked(language == chosen);
+        button->setChecked(language == spoken);
         m_languages->addWidget(button, 1);
         connect(button, &QPushButton::clicked, this, [this, language] { Q_EMIT languageChosen(language); });
     }

@@ -21,7 +21,7 @@ class AppearanceChoice : public QWidget {
 public:
     explicit AppearanceChoice(QWidget* parent = nullptr);
 
-    /// Buttons for the languages, with the present choice marked.
+    /// Buttons for the languages, with the present choice marked; without one, the language that is spoken.
     void offerLanguages(const std::vector<Language>& languages, Language chosen);
 
 Q_SIGNALS:

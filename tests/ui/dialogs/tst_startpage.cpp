@@ -313,6 +313,12 @@ void StartPageTest::whatIsInForceIsMarked() {
     QVERIFY(childOf<QPushButton>(page, "language-es")->isChecked());
     QVERIFY(!childOf<QPushButton>(page, "language-en")->isChecked());
     QCOMPARE(childOf<QComboBox>(page, "look")->currentIndex(), 2);
+    const QLocale before;
+    QLocale::setDefault(QLocale(QLocale::French, QLocale::Canada));
+    StartPage french({});
+    french.offerLanguages({allLanguages.begin(), allLanguages.end()}, Language::AsSystem);
+    QLocale::setDefault(before);
+    QVERIFY(childOf<QPushButton>(french, "language-fr")->isChecked());
     QCOMPARE(childOf<QComboBox>(page, "textSize")->currentIndex(), 1);
 }
 

@@ -94,6 +94,7 @@ void PracticeTest::aWholeSetEnteredByKeysAsItIsToldIsRight() {
 void PracticeTest::theTimesOfDayAreThoseOfTheStory() {
     Learner learner(u"1-plain-set"_s);
     auto* time = learner.table.find<QTimeEdit>("stepTime");
+    QVERIFY(learner.table.find("storyNext")->property("due").toBool());
     QCOMPARE(time->time(), QTime(18, 31)); // of the last line-up; the machine's clock says 15:01
     for (std::size_t step = 0; step < learner.story.steps.size(); ++step) {
         learner.follow();
@@ -103,6 +104,7 @@ void PracticeTest::theTimesOfDayAreThoseOfTheStory() {
             QCOMPARE(std::get<SetStarted>(learner.table.newest().entry).at, started->at);
     }
     QVERIFY(learner.session->reader().isOver());
+    QVERIFY(!learner.table.find("storyNext")->property("due").toBool());
 }
 
 void PracticeTest::aMissedRallyIsShownWhereTheSheetsPart() {

@@ -31,6 +31,7 @@ protected:
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
 
 private:
+    [[nodiscard]] int heightFor(int row) const;
     void layOutRows();
 
     RulebookRows& m_rows;

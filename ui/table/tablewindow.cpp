@@ -298,7 +298,7 @@ void TableWindow::refresh() {
     m_panel->setState(state, view, now);
     m_panel->setLog(m_log, state);
     m_sheet->setRecord(file().record(), state.set().number);
-    m_top->setTitle(tableTitle(state));
+    m_top->setTitle(tableTitle(state), tableSet(state));
     setWindowTitle(tableTitle(state));
     showStrip();
     showTimeOut();

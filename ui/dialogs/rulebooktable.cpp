@@ -132,7 +132,8 @@ RulebookTable::RulebookTable(RulebookRows& rows, QWidget* parent) : QTableView(p
     setColumnWidth(RulebookRows::Published, scaled(valueWidth));
     setColumnWidth(RulebookRows::Own, scaled(valueWidth));
     connect(&rows, &QAbstractItemModel::modelReset, this, &RulebookTable::layOutRows);
-    connect(horizontalHeader(), &QHeaderView::sectionResized, this, &RulebookTable::layOutRows);
+    connect(horizontalHeader(), &QHeaderView::sectionResized, this, &RulebookTable::fitRows,
+            Qt::QueuedConnection); // once all columns have their width
     layOutRows();
 }
 
@@ -159,6 +160,12 @@ void RulebookTable::chooseNext() {
 void RulebookTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
     QTableView::currentChanged(current, previous);
     Q_EMIT chosen(m_rows.keyAt(current.row()));
+}
+
+/// Names and values wrap in columns of another width.
+void RulebookTable::fitRows() {
+    layOutRows();
+    scrollTo(currentIndex());
 }
 
 int RulebookTable::heightFor(int row) const {

@@ -33,6 +33,7 @@ protected:
 private:
     [[nodiscard]] int heightFor(int row) const;
     void layOutRows();
+    void fitRows();
 
     RulebookRows& m_rows;
 };

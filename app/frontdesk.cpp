@@ -57,9 +57,17 @@ QString demoCopy() {
     return path;
 }
 
+/// The matches opened last, without the demo match and practice: a new match has nothing to take from invented teams.
+QStringList ownPaths() {
+    QStringList paths = recentPaths();
+    const QString invented = QFileInfo(ownFolder()).canonicalFilePath() + u'/';
+    paths.removeIf([&](const QString& path) { return path.startsWith(invented); });
+    return paths;
+}
+
 /// What the fields of a new match begin with.
 MatchDraft draftFor(const Clock& clock) {
-    MatchDraft draft = draftAfter(newestMatch(recentPaths()));
+    MatchDraft draft = draftAfter(newestMatch(ownPaths()));
     draft.opened.id = QUuid::createUuid().toString(QUuid::WithoutBraces);
     draft.opened.date = clock.utc().toLocalTime().date();
     return draft;
@@ -106,7 +114,10 @@ void FrontDesk::showStartPage() {
     m_startPage->setAttribute(Qt::WA_DeleteOnClose);
     m_startPage->setFolder(matchFolder());
     m_startPage->offerLanguages(languagesToChoose(), chosenLanguage());
+    // the page is made anew with what was chosen, which must not happen within its own button
     connect(m_startPage, &StartPage::languageChosen, this, &FrontDesk::changeLanguage, Qt::QueuedConnection);
+    connect(m_startPage, &StartPage::lookChosen, this, &FrontDesk::changeLook, Qt::QueuedConnection);
+    connect(m_startPage, &StartPage::textSizeChosen, this, &FrontDesk::changeTextSize, Qt::QueuedConnection);
     connect(m_startPage, &StartPage::newMatchWanted, this, &FrontDesk::beginMatch);
     connect(m_startPage, &StartPage::matchChosen, this, &FrontDesk::open);
     connect(m_startPage, &StartPage::practiceWanted, this, &FrontDesk::beginPractice);
@@ -140,7 +151,7 @@ bool FrontDesk::open(const QString& path) {
 void FrontDesk::beginMatch() {
     NewMatchDialog dialog(m_laidAside ? *m_laidAside : draftFor(m_clock), matchFolder(), QLocale(),
                           RulebookShelf(ownFolder() + u"/rulebooks"_s), parentForMessages());
-    dialog.offer(teamBook(), newestMatch(recentPaths()));
+    dialog.offer(teamBook(), newestMatch(ownPaths()));
     if (m_laidAside)
         dialog.offerToBeginEmpty();
     const MatchDraft proposed = dialog.draft();
@@ -236,10 +247,24 @@ void FrontDesk::changeLanguage(Language language) {
     for (const QPointer<TableWindow>& table : std::as_const(m_tables))
         if (table)
             table->offerLanguages(languagesToChoose(), language);
-    if (m_startPage) {
-        m_startPage->close();
-        showStartPage();
-    }
+    rebuildStartPage();
+}
+
+void FrontDesk::changeLook(LookChoice look) {
+    rememberLook(look);
+    setProgramLook(look);
+    rebuildStartPage();
+}
+
+void FrontDesk::changeTextSize(int percent) {
+    rememberTextSize(percent);
+    setProgramTextSize(percent);
+    rebuildStartPage();
+}
+
+void FrontDesk::rebuildStartPage() {
+    if (m_startPage)
+        m_startPage->rebuild(recentMatches(recentPaths(), QLocale()), chosenLanguage());
 }
 
 TableWindow* FrontDesk::showTable(MatchFile file) {
@@ -255,10 +280,7 @@ TableWindow* FrontDesk::showTable(MatchFile file) {
     // the window is built anew with its new keys, which must not happen within its own command
     connect(table, &TableWindow::keysAsked, this, &FrontDesk::changeKeys, Qt::QueuedConnection);
     connect(table, &TableWindow::lookChosen, this, rememberLook);
-    connect(table, &TableWindow::textSizeChosen, this, [](int percent) {
-        rememberTextSize(percent);
-        setProgramTextSize(percent);
-    });
+    connect(table, &TableWindow::textSizeChosen, this, &FrontDesk::changeTextSize);
     connect(table, &TableWindow::sightChosen, this, rememberSight);
     table->setSight(chosenSight());
     table->offerLanguages(languagesToChoose(), chosenLanguage());

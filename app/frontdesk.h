@@ -5,6 +5,7 @@
 #pragma once
 
 #include "ui/dialogs/matchdraft.h"
+#include "ui/look/appearance.h"
 #include "ui/sheet/fonts.h"
 #include "ui/table/clock.h"
 #include "ui/wording/languages.h"
@@ -41,6 +42,9 @@ private:
     void changeKeys();
     void askForMatch(QWidget* parent);
     void changeLanguage(Language language);
+    void changeLook(LookChoice look);
+    void changeTextSize(int percent);
+    void rebuildStartPage();
     class TableWindow* showTable(class MatchFile file);
     [[nodiscard]] QWidget* parentForMessages() const;
 

@@ -3062,6 +3062,21 @@
         <translation>%1 tiene %2 puntos y los equipos cambian de cancha.</translation>
     </message>
     <message>
+        <source>Ctrl</source>
+        <comment>a key</comment>
+        <translation>Ctrl</translation>
+    </message>
+    <message>
+        <source>Alt</source>
+        <comment>a key</comment>
+        <translation>Alt</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <comment>a key</comment>
+        <translation>Mayús</translation>
+    </message>
+    <message>
         <source>Save a copy…</source>
         <translation>Guardar una copia…</translation>
     </message>
@@ -3071,6 +3086,21 @@
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::AppearanceChoice</name>
+    <message>
+        <source>Look</source>
+        <translation>Aspecto</translation>
+    </message>
+    <message>
+        <source>Size of words</source>
+        <translation>Tamaño del texto</translation>
+    </message>
+    <message>
+        <source>Words at %1 %</source>
+        <translation>Texto al %1 %</translation>
     </message>
 </context>
 <context>
@@ -3322,6 +3352,10 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Your sheet</source>
         <translation>Hoja propia</translation>
+    </message>
+    <message>
+        <source>Times of day, captains and remarks are not compared.</source>
+        <translation>No se comparan horas, capitanes ni observaciones.</translation>
     </message>
 </context>
 <context>
@@ -4337,6 +4371,10 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <source>%1 is in the team book now.</source>
         <translation>%1 está ahora en el libro de equipos.</translation>
     </message>
+    <message>
+        <source>The match cannot start yet. %1</source>
+        <translation>El partido aún no puede empezar. %1</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::NumberStepper</name>
@@ -4941,10 +4979,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Open points</source>
         <translation>Por aclarar</translation>
-    </message>
-    <message>
-        <source>Open points (%1)</source>
-        <translation>Por aclarar (%1)</translation>
     </message>
     <message>
         <source>Read a rulebook from a file</source>
@@ -5982,14 +6016,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>Nada por aclarar: todo tiene su fuente.</translation>
     </message>
     <message>
-        <source>1 open point: it differs between leagues or is not published. Look it up before the season.</source>
-        <translation>1 ajuste por aclarar: difiere entre ligas o no está publicado. Consultarlo antes de la temporada.</translation>
-    </message>
-    <message>
-        <source>%1 open points: they differ between leagues or are not published. Look them up before the season.</source>
-        <translation>%1 ajustes por aclarar: difieren entre ligas o no están publicados. Consultarlos antes de la temporada.</translation>
-    </message>
-    <message>
         <source>choose at least one number.</source>
         <translation>elegir al menos un número.</translation>
     </message>
@@ -6028,6 +6054,14 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Rules differ by state and league, and the referee is right.</source>
         <translation>Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.</translation>
+    </message>
+    <message>
+        <source>Nothing has to be done now: the match can start with this rulebook as it is. One setting differs between leagues or is not published; look it up before the season. It stands under “Open points”.</source>
+        <translation>No hace falta hacer nada ahora: el partido puede empezar con este reglamento tal como está. Un ajuste difiere entre ligas o no está publicado; conviene consultarlo antes de la temporada. Está en “Por aclarar”.</translation>
+    </message>
+    <message>
+        <source>Nothing has to be done now: the match can start with this rulebook as it is. %1 settings differ between leagues or are not published; look them up before the season. They stand under “Open points”.</source>
+        <translation>No hace falta hacer nada ahora: el partido puede empezar con este reglamento tal como está. %1 ajustes difieren entre ligas o no están publicados; conviene consultarlos antes de la temporada. Están en “Por aclarar”.</translation>
     </message>
 </context>
 <context>

@@ -3062,6 +3062,21 @@
         <translation>%1 a %2 points, les équipes changent de terrain.</translation>
     </message>
     <message>
+        <source>Ctrl</source>
+        <comment>a key</comment>
+        <translation>Ctrl</translation>
+    </message>
+    <message>
+        <source>Alt</source>
+        <comment>a key</comment>
+        <translation>Alt</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <comment>a key</comment>
+        <translation>Maj</translation>
+    </message>
+    <message>
         <source>Save a copy…</source>
         <translation>Enregistrer une copie…</translation>
     </message>
@@ -3071,6 +3086,21 @@
     <message>
         <source>Close</source>
         <translation>Fermer</translation>
+    </message>
+</context>
+<context>
+    <name>setfolio::AppearanceChoice</name>
+    <message>
+        <source>Look</source>
+        <translation>Thème</translation>
+    </message>
+    <message>
+        <source>Size of words</source>
+        <translation>Taille du texte</translation>
+    </message>
+    <message>
+        <source>Words at %1 %</source>
+        <translation>Texte à %1&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -3321,6 +3351,10 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Your sheet</source>
         <translation>Votre feuille</translation>
+    </message>
+    <message>
+        <source>Times of day, captains and remarks are not compared.</source>
+        <translation>Les heures, les capitaines et les remarques ne sont pas comparés.</translation>
     </message>
 </context>
 <context>
@@ -4336,6 +4370,10 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <source>%1 is in the team book now.</source>
         <translation>%1 est maintenant dans le carnet d’équipes.</translation>
     </message>
+    <message>
+        <source>The match cannot start yet. %1</source>
+        <translation>Le match ne peut pas encore commencer. %1</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::NumberStepper</name>
@@ -4940,10 +4978,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Open points</source>
         <translation>Points ouverts</translation>
-    </message>
-    <message>
-        <source>Open points (%1)</source>
-        <translation>Points ouverts (%1)</translation>
     </message>
     <message>
         <source>Read a rulebook from a file</source>
@@ -5981,14 +6015,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>Pas de point ouvert&#xa0;: tout a sa source.</translation>
     </message>
     <message>
-        <source>1 open point: it differs between leagues or is not published. Look it up before the season.</source>
-        <translation>1 point ouvert&#xa0;: il varie selon les ligues ou n’est pas publié. À vérifier avant la saison.</translation>
-    </message>
-    <message>
-        <source>%1 open points: they differ between leagues or are not published. Look them up before the season.</source>
-        <translation>%1 points ouverts&#xa0;: ils varient selon les ligues ou ne sont pas publiés. À vérifier avant la saison.</translation>
-    </message>
-    <message>
         <source>choose at least one number.</source>
         <translation>choisissez au moins un nombre.</translation>
     </message>
@@ -6027,6 +6053,14 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Rules differ by state and league, and the referee is right.</source>
         <translation>Les règles varient selon l’État et la ligue, et l’arbitre a raison.</translation>
+    </message>
+    <message>
+        <source>Nothing has to be done now: the match can start with this rulebook as it is. One setting differs between leagues or is not published; look it up before the season. It stands under “Open points”.</source>
+        <translation>Rien à faire maintenant&#xa0;: le match peut commencer avec ce règlement tel quel. Un paramètre varie selon les ligues ou n’est pas publié&#xa0;; à vérifier avant la saison. Il se trouve sous «&#xa0;Points ouverts&#xa0;».</translation>
+    </message>
+    <message>
+        <source>Nothing has to be done now: the match can start with this rulebook as it is. %1 settings differ between leagues or are not published; look them up before the season. They stand under “Open points”.</source>
+        <translation>Rien à faire maintenant&#xa0;: le match peut commencer avec ce règlement tel quel. %1 paramètres varient selon les ligues ou ne sont pas publiés&#xa0;; à vérifier avant la saison. Ils se trouvent sous «&#xa0;Points ouverts&#xa0;».</translation>
     </message>
 </context>
 <context>

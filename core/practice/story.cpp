@@ -19,6 +19,8 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace {
 
+constexpr int msecsPerMinute = 60 * 1000;
+
 std::vector<Recorded> numbered(std::vector<RecordMembers> list) {
     std::vector<Recorded> entries;
     for (RecordMembers& members : list) {
@@ -92,6 +94,18 @@ Story practiceStory(const QString& id) {
     auto story = storyOf(id, isOpen ? file.readAll() : QByteArray());
     Q_ASSERT(story);
     return story ? std::move(*story) : Story{};
+}
+
+QTime timeOfDayAfter(const Story& story, std::size_t told) {
+    if (story.steps.empty() || story.given.empty())
+        return {};
+    const Recorded& start = story.steps.front().told; // known by both clocks
+    const QTime atStart = std::get<SetStarted>(start.entry).at;
+    const Recorded& newest =
+        told == 0 ? story.given.back() : story.steps.at(std::min(told, story.steps.size()) - 1).told;
+    const int minutes = newest.time.time().msecsSinceStartOfDay() / msecsPerMinute -
+                        start.time.time().msecsSinceStartOfDay() / msecsPerMinute;
+    return atStart.addSecs(60 * minutes);
 }
 
 std::vector<Recorded> rightAfter(const Story& story, std::size_t told) {

@@ -39,6 +39,10 @@ struct Story {
 /// A practice match that the program carries.
 [[nodiscard]] Story practiceStory(const QString& id);
 
+/// What the clock in the hall shows when the first `told` steps have been told; before the first one, when the last of
+/// what is given was done.
+[[nodiscard]] QTime timeOfDayAfter(const Story& story, std::size_t told);
+
 /// What should stand recorded when the first `told` steps have been told.
 [[nodiscard]] std::vector<Recorded> rightAfter(const Story& story, std::size_t told);
 

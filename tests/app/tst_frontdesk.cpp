@@ -8,7 +8,9 @@
 #include "tests/app/deskhands.h"
 #include "tests/app/program.h"
 #include "tests/support/matchbuilder.h"
+#include "ui/look/appearance.h"
 
+#include <QComboBox>
 #include <QSettings>
 
 using namespace setfolio;
@@ -27,7 +29,9 @@ private Q_SLOTS:
     void aMatchWindowComesUpAsItWasClosed();
     void theStartPageGivesWayToTheMatch();
     void theStartPageListsWhatWasOpenedLast();
+    void theStartPageWearsWhatIsChosenOnIt();
     void theDemoIsOpenedInACopy();
+    void aNewMatchTakesNothingFromTheDemo();
     void aCancelledNewMatchIsThereAgain();
     void aNewMatchIsWrittenAndOpened();
     void whatIsDamagedIsSaidAsPlainText();
@@ -133,6 +137,29 @@ void TestFrontDesk::theStartPageListsWhatWasOpenedLast() {
     QCOMPARE(newestMatch(recentPaths()).opened->venue, u"Tidewater Hall, Court 2"_s);
 }
 
+void TestFrontDesk::theStartPageWearsWhatIsChosenOnIt() {
+    FrontDesk desk(SheetFonts::load().value(), stoppedClock());
+    desk.showStartPage();
+    const QPointer<StartPage> page = startPage();
+    QVERIFY(QTest::qWaitForWindowActive(page));
+    page->findChild<QComboBox*>(u"look"_s)->setFocus();
+    QTest::keyClick(page->focusWidget(), Qt::Key_End);
+    QTRY_COMPARE(programLook(), LookChoice::HighContrast);
+    QCOMPARE(QSettings().value(u"look"_s).toString(), u"high-contrast"_s);
+    QTRY_COMPARE(page->grab().toImage().pixelColor(2, 2), QColor(Qt::black));
+    QCOMPARE(page->focusWidget()->objectName(), u"look"_s); // the next one can be tried at once
+    QTest::keyClick(page->focusWidget(), Qt::Key_Home);
+    QTRY_COMPARE(programLook(), LookChoice::AsSystem);
+    page->findChild<QComboBox*>(u"textSize"_s)->setFocus();
+    QTest::keyClick(page->focusWidget(), Qt::Key_Down);
+    QTRY_COMPARE(programTextSize(), 125);
+    QCOMPARE(QSettings().value(u"text-size"_s).toInt(), 125);
+    QTRY_COMPARE(page->findChild<QPushButton*>(u"help"_s)->font().pixelSize(), 19);
+    QTest::keyClick(page->focusWidget(), Qt::Key_Up);
+    QTRY_COMPARE(programTextSize(), 100);
+    QCOMPARE(startPage(), page.data());
+}
+
 void TestFrontDesk::theDemoIsOpenedInACopy() {
     FrontDesk desk(SheetFonts::load().value(), stoppedClock());
     desk.showStartPage();
@@ -142,6 +169,25 @@ void TestFrontDesk::theDemoIsOpenedInACopy() {
     QCOMPARE(tables().size(), std::size_t(1));
     QVERIFY(!tables().front()->file().ledger().isReadOnly());
     QVERIFY(!tables().front()->file().ledger().path().startsWith(u":"_s));
+}
+
+void TestFrontDesk::aNewMatchTakesNothingFromTheDemo() {
+    const Folder folder;
+    FrontDesk desk(SheetFonts::load().value(), stoppedClock());
+    const auto homeOfTheNext = [&] {
+        QString name;
+        const Working<> working([&name](NewMatchDialog& dialog) {
+            name = dialog.draft().opened.teams.home.name;
+            dialog.reject();
+        });
+        tables().front()->perform(TableCommand::NewMatch);
+        return name;
+    };
+    desk.showStartPage();
+    Q_EMIT startPage()->demoWanted();
+    QCOMPARE(homeOfTheNext(), QString());
+    QVERIFY(desk.open(put(folder.path(u"a.setfolio"_s), contentOf(demoMatch())))); // one of the user's own
+    QCOMPARE(homeOfTheNext(), u"Saltmarsh Herons"_s);
 }
 
 void TestFrontDesk::aCancelledNewMatchIsThereAgain() {

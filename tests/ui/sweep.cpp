@@ -18,6 +18,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
 #include <QScrollArea>
@@ -125,6 +126,18 @@ QString cutIn(const QComboBox& choice) {
                : QString();
 }
 
+/// The heads of a table's columns.
+QStringList cutIn(const QHeaderView& heads) {
+    constexpr int beside = 16; // the padding of the style
+    QStringList cut;
+    for (int column = 0; heads.orientation() == Qt::Horizontal && column < heads.count(); ++column) {
+        const QString text = heads.model()->headerData(column, Qt::Horizontal).toString();
+        if (heads.fontMetrics().horizontalAdvance(text) + beside > heads.sectionSize(column))
+            cut << u"head of a column %1: %2"_s.arg(heads.sectionSize(column)).arg(text);
+    }
+    return cut;
+}
+
 std::vector<const QWidget*> controlsIn(const QWidget& widget) {
     std::vector<const QWidget*> controls;
     for (const auto* child : widget.findChildren<QWidget*>(Qt::FindDirectChildrenOnly))
@@ -150,6 +163,14 @@ bool isCovered(const DrawnWords& words, const std::vector<DrawnWords>& all, cons
                                [&](const QWidget* control) { return QRectF(control->geometry()).intersects(core); });
 }
 
+/// Whether drawn words stand partly out of the place that was left for them.
+bool isSpilt(const DrawnWords& words, const QWidget& widget) {
+    const auto* place = widget.findChild<QWidget*>(u"barSentence"_s, Qt::FindDirectChildrenOnly);
+    const QRectF core = coreOf(words);
+    return place && core.intersects(QRectF(place->geometry())) &&
+           !QRectF(place->geometry()).adjusted(2, 2, -2, -2).contains(core);
+}
+
 /// What a widget that draws its own words has shortened, drawn beyond its edge or over one another.
 QStringList cutInDrawingOf(QWidget& widget) {
     QStringList cut;
@@ -159,7 +180,7 @@ QStringList cutInDrawingOf(QWidget& widget) {
     for (const DrawnWords& words : all) {
         const bool shortened = words.text.endsWith(u'…') && !whole.contains(words.text);
         const bool beyond = !QRectF(widget.rect()).adjusted(-1, -1, 1, 1).contains(coreOf(words));
-        if (shortened || beyond || isCovered(words, all, widget))
+        if (shortened || beyond || isSpilt(words, widget) || isCovered(words, all, widget))
             cut << wordFor(&widget) + u": "_s + words.text;
     }
     return cut;
@@ -169,6 +190,11 @@ bool drawsItsOwn(const QWidget* widget) {
     return QByteArrayView(widget->metaObject()->className()).startsWith("setfolio::") &&
            !isOneOf<QLineEdit, QComboBox, QAbstractSpinBox, QAbstractItemView, QAbstractScrollArea>(widget) &&
            !isOneOf<SheetView, SheetPane, PageCanvas>(widget); // the sheet has tests of its own
+}
+
+void addSmall(QStringList& small, const QString& words, QSize size, int smallest) {
+    if (std::min(size.width(), size.height()) < smallest)
+        small << u"in a menu: %1 %2x%3"_s.arg(words).arg(size.width()).arg(size.height());
 }
 
 template <typename Child>
@@ -206,8 +232,14 @@ QStringList smallControls(QWidget& window, int smallest) {
             small << wordFor(control);
     for (const QMenuBar* bar : visibleIn<QMenuBar>(window))
         for (QAction* menu : bar->actions())
-            if (const QSize size = bar->actionGeometry(menu).size(); std::min(size.width(), size.height()) < smallest)
-                small << u"menu %1 %2x%3"_s.arg(menu->text()).arg(size.width()).arg(size.height());
+            addSmall(small, menu->text(), bar->actionGeometry(menu).size(), smallest);
+    for (QMenu* menu : window.findChildren<QMenu*>())
+        for (QAction* item : menu->actions())
+            if (!item->isSeparator())
+                addSmall(small, item->text(), menu->actionGeometry(item).size(), smallest);
+    for (const QComboBox* choice : visibleIn<QComboBox>(window))
+        if (choice->count() > 0 && choice->view()->sizeHintForRow(0) < smallest)
+            small << u"rows of "_s + wordFor(choice) + u": %1"_s.arg(choice->view()->sizeHintForRow(0));
     return small;
 }
 
@@ -219,6 +251,17 @@ QStringList unreachedControls(QWidget& window) {
             !isBesideOneOf(reached, control))
             unreached << wordFor(control);
     return unreached;
+}
+
+QStringList overlappingControls(QWidget& window) {
+    QStringList overlapping;
+    const std::vector<QWidget*> controls = controlsOf(window);
+    for (auto one = controls.begin(); one != controls.end(); ++one)
+        for (auto other = std::next(one); other != controls.end(); ++other)
+            if ((*one)->parentWidget() == (*other)->parentWidget() &&
+                (*one)->geometry().intersects((*other)->geometry()))
+                overlapping << u"one over the other: %1, %2"_s.arg(wordFor(*one), wordFor(*other));
+    return overlapping;
 }
 
 QStringList controlsOutOfReach(QWidget& window) {
@@ -250,6 +293,8 @@ QStringList cutWords(QWidget& window) {
     addCut<QPushButton>(cut, window);
     addCut<QLineEdit>(cut, window);
     addCut<QComboBox>(cut, window);
+    for (const QHeaderView* heads : visibleIn<QHeaderView>(window))
+        cut += cutIn(*heads);
     for (QWidget* widget : visibleIn<QWidget>(window))
         if (drawsItsOwn(widget))
             cut += cutInDrawingOf(*widget);

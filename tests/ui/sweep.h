@@ -15,12 +15,15 @@ namespace setfolio::testing {
 
 /// Controls that have no name for those who hear the screen.
 [[nodiscard]] QStringList unnamedControls(QWidget& window);
-/// Controls, and titles of menus, that are below `smallest` pixels in one direction.
+/// Controls, titles of menus, their items, and rows of lists that drop down, that are below `smallest` pixels in one
+/// direction.
 [[nodiscard]] QStringList smallControls(QWidget& window, int smallest);
 /// Enabled controls that Tab does not come by, that show no key, and whose number cannot be typed in their place.
 [[nodiscard]] QStringList unreachedControls(QWidget& window);
 /// Controls that lie beyond the edge of their window, or of the part of it that can be scrolled to.
 [[nodiscard]] QStringList controlsOutOfReach(QWidget& window);
+/// Controls that lie over one another.
+[[nodiscard]] QStringList overlappingControls(QWidget& window);
 /// Words that are wider or higher than the place they have, or were shortened to fit it.
 [[nodiscard]] QStringList cutWords(QWidget& window);
 

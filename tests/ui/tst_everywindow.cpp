@@ -3,14 +3,18 @@
 #include "tests/ui/sweep.h"
 #include "tests/ui/windowscenes.h"
 #include "ui/look/appearance.h"
+#include "ui/look/controls.h"
 #include "ui/look/plate.h"
 #include "ui/table/keybutton.h"
 #include "ui/table/timeoutcard.h"
 
 #include <QApplication>
+#include <QComboBox>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QStyledItemDelegate>
 #include <QTest>
 
 using namespace Qt::Literals::StringLiterals;
@@ -45,6 +49,7 @@ private Q_SLOTS:
     void nothingIsLostWithWordsTwiceAsLarge();
     void whatIsWrongIsFound();
     void whatIsOutOfReachIsFound();
+    void smallRowsOfMenusAndListsAreFound();
     void wordsUnderAControlAreFound();
 
 private:
@@ -103,7 +108,7 @@ void TestEveryWindow::nothingIsLostWithWordsTwiceAsLarge() {
     const QSize size = shown.window->size();
     QVERIFY2(size.width() <= smallestRoom.width() && size.height() <= smallestRoom.height(),
              qPrintable(u"%1 x %2"_s.arg(size.width()).arg(size.height())));
-    compareToNothing(controlsOutOfReach(*shown.window) + cutWords(*shown.window));
+    compareToNothing(controlsOutOfReach(*shown.window) + overlappingControls(*shown.window) + cutWords(*shown.window));
 }
 
 void TestEveryWindow::whatIsOutOfReachIsFound() {
@@ -141,6 +146,10 @@ void TestEveryWindow::whatIsWrongIsFound() {
     drawn->setGeometry(0, 150, 86, 50);
     window.show();
     QVERIFY(QTest::qWaitForWindowActive(&window));
+    QCOMPARE(overlappingControls(window), QStringList());
+    good->resize(100, 51);
+    QCOMPARE(overlappingControls(window).size(), 1);
+    good->resize(100, 44);
     QCOMPARE(controlsOf(window).size(), 3U);
     QCOMPARE(unnamedControls(window).size(), 1);
     QCOMPARE(smallControls(window, fingertip).size(), 1);
@@ -149,6 +158,22 @@ void TestEveryWindow::whatIsWrongIsFound() {
     label->resize(300, 20);
     drawn->resize(300, 50);
     QVERIFY(cutWords(window).isEmpty());
+}
+
+void TestEveryWindow::smallRowsOfMenusAndListsAreFound() {
+    QWidget window;
+    auto* menu = new QMenu(&window);
+    menu->addAction(u"an item"_s);
+    menu->addSeparator();
+    auto* choice = new QComboBox(&window);
+    choice->setGeometry(0, 0, 200, 44);
+    choice->addItem(u"a row"_s);
+    window.show();
+    QVERIFY(QTest::qWaitForWindowActive(&window));
+    QCOMPARE(smallControls(window, fingertip).size(), 2);
+    choice->setItemDelegate(new QStyledItemDelegate(choice));
+    setfolio::dress(window);
+    QCOMPARE(smallControls(window, fingertip), QStringList());
 }
 
 void TestEveryWindow::wordsUnderAControlAreFound() {

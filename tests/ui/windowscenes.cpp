@@ -110,7 +110,10 @@ ShownWindow startPage() {
     for (int i = 0; i < 8; ++i)
         recent.push_back({u"/matches/2026-10-1%1-SAL-QRL.setfolio"_s.arg(i), matchTitle(withRosters().state()),
                           u"1%1 October 2026, SAL 3–1 QRL in sets"_s.arg(i)});
-    return make<StartPage>(recent);
+    const ShownWindow made = make<StartPage>(recent);
+    qobject_cast<StartPage*>(made.window)
+        ->offerLanguages({allLanguages.begin(), allLanguages.end()}, Language::English);
+    return made;
 }
 
 /// A set with something of everything that a review can hold.

@@ -6,6 +6,7 @@
 
 #include <QAbstractItemView>
 #include <QPainter>
+#include <QStyledItemDelegate>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -25,6 +26,7 @@ void paintChevron(QWidget& field) {
 
 ChoiceField::ChoiceField(QWidget* parent) : QComboBox(parent) {
     view()->setTextElideMode(Qt::ElideRight);
+    setItemDelegate(new QStyledItemDelegate(this)); // the usual one does not hear of the rows' height
 }
 
 void ChoiceField::paintEvent(QPaintEvent* event) {

@@ -114,24 +114,41 @@ QLayout* LineUpPanel::makeHead() {
         name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     }
     row->addWidget(name, 1);
-    if (!rosterLiberos(m_state, m_team).empty()) {
-        auto* proposed = pieces::button(tr("Roster’s liberos"), u"rosterLiberos"_s);
-        proposed->setToolTip(tr("Puts in the liberos that the roster marks"));
-        connect(proposed, &QPushButton::clicked, this, &LineUpPanel::fillFromRoster);
-        row->addWidget(proposed);
+    const std::vector<QPushButton*> proposals = makeProposals();
+    if (proposals.size() <= 1) {
+        for (QPushButton* proposed : proposals)
+            row->addWidget(proposed);
+        return row;
     }
+    auto* both = new QVBoxLayout; // there is no room beside the name for more than one
+    both->setSpacing(8);
+    both->addLayout(row);
+    auto* second = new QHBoxLayout;
+    second->setSpacing(12);
+    for (QPushButton* proposed : proposals)
+        second->addWidget(proposed, 1);
+    both->addLayout(second);
+    return both;
+}
+
+std::vector<QPushButton*> LineUpPanel::makeProposals() {
+    std::vector<QPushButton*> proposals;
+    const auto add = [&](const QString& words, const QString& name, const QString& tip, auto act) {
+        proposals.push_back(pieces::button(words, name));
+        proposals.back()->setToolTip(tip);
+        connect(proposals.back(), &QPushButton::clicked, this, act);
+    };
+    if (!rosterLiberos(m_state, m_team).empty())
+        add(tr("Roster’s liberos"), u"rosterLiberos"_s, tr("Puts in the liberos that the roster marks"),
+            &LineUpPanel::fillFromRoster);
     if (const auto earlier = earlierLineUp(m_state, m_team)) {
-        auto* again = pieces::button(tr("As in set %1").arg(earlier->set), u"asEarlier"_s);
-        again->setToolTip(
-            tr("Puts in the six, the captain and the liberos with which the team began set %1").arg(earlier->set));
-        connect(again, &QPushButton::clicked, this, [this, lineUp = earlier->lineUp] { fill(lineUp); });
-        row->addWidget(again);
-        auto* rotated = pieces::button(tr("Rotate"), u"rotate"_s);
-        rotated->setToolTip(tr("Turns the six by one place, as when the team wins the serve"));
-        connect(rotated, &QPushButton::clicked, this, &LineUpPanel::rotate);
-        row->addWidget(rotated);
+        add(tr("As in set %1").arg(earlier->set), u"asEarlier"_s,
+            tr("Puts in the six, the captain and the liberos with which the team began set %1").arg(earlier->set),
+            [this, lineUp = earlier->lineUp] { fill(lineUp); });
+        add(tr("Rotate"), u"rotate"_s, tr("Turns the six by one place, as when the team wins the serve"),
+            &LineUpPanel::rotate);
     }
-    return row;
+    return proposals;
 }
 
 QLayout* LineUpPanel::makeCourt() {

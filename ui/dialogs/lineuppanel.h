@@ -13,6 +13,7 @@
 #include <vector>
 
 class QLayout;
+class QPushButton;
 
 namespace setfolio {
 
@@ -52,6 +53,7 @@ Q_SIGNALS:
 
 private:
     [[nodiscard]] QLayout* makeHead();
+    [[nodiscard]] std::vector<QPushButton*> makeProposals();
     [[nodiscard]] QLayout* makeCourt();
     [[nodiscard]] QLayout* makeSide();
     void addToOrder(ShirtField* field);

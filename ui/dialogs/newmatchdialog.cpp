@@ -32,7 +32,7 @@ namespace setfolio {
 
 namespace {
 
-constexpr int railWidth = 214;
+constexpr int railWidth = 240;
 
 } // namespace
 
@@ -43,7 +43,8 @@ NewMatchDialog::NewMatchDialog(const MatchDraft& draft, const QString& folder, c
       m_folder(folder),
       m_stack(new QStackedWidget),
       m_steps(new QButtonGroup(this)),
-      m_said(new QLabel) {
+      m_said(new QLabel),
+      m_missing(pieces::explanation({})) {
     makePages(draft, locale, shelf);
     auto* row = new QHBoxLayout;
     row->setSpacing(20);
@@ -56,6 +57,8 @@ NewMatchDialog::NewMatchDialog(const MatchDraft& draft, const QString& folder, c
     m_said->setTextFormat(Qt::PlainText);
     body()->addWidget(m_said);
     m_said->hide();
+    m_missing->setObjectName(u"missing"_s);
+    body()->addWidget(m_missing);
     makeFoot();
     giveRoom(*this, QSize(1240, 690));
     review();
@@ -234,6 +237,7 @@ void NewMatchDialog::review() {
     }
     const MatchDraft typed = draft();
     std::vector<DraftProblem> problems = problemsOf(typed);
+    const QString missing = whatStops(problems);
     if (!m_tried) // nobody is told of an empty field before having had the time to fill it
         std::erase_if(problems, [](const DraftProblem& p) { return p.code != DraftProblem::Code::Roster; });
     for (const Team team : bothTeams) {
@@ -249,7 +253,17 @@ void NewMatchDialog::review() {
     m_said->setText(whatStops(problems));
     setProblem(*m_said, true);
     m_said->setVisible(m_tried && !m_said->text().isEmpty());
+    invite(missing);
     showPath();
+}
+
+/// Only what can be done now invites; what the start still waits for is said quietly, or as a problem once it was
+/// tried.
+void NewMatchDialog::invite(const QString& missing) {
+    makePrimary(*recordButton(), missing.isEmpty());
+    makePrimary(*m_next, !missing.isEmpty());
+    m_missing->setText(missing.isEmpty() ? QString() : tr("The match cannot start yet. %1").arg(missing));
+    m_missing->setVisible(!missing.isEmpty() && m_said->isHidden());
 }
 
 QString NewMatchDialog::whatStops(const std::vector<DraftProblem>& problems) const {

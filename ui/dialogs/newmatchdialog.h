@@ -72,6 +72,7 @@ private:
     void review();
     [[nodiscard]] QString whatStops(const std::vector<DraftProblem>& problems) const;
     void showStep(int page, const QString& detail, int problems);
+    void invite(const QString& missing);
     void showPath();
 
     MatchDraft m_begun;
@@ -86,6 +87,7 @@ private:
     PerTeam<TeamPage*> m_teams{};
     OfficialsPage* m_officials = nullptr;
     QLabel* m_said;
+    QLabel* m_missing;
     pieces::PathLabel* m_path = nullptr;
     QPushButton* m_next = nullptr;
     bool m_tried = false; ///< the match was to be started once: from then on empty fields are marked

@@ -22,6 +22,7 @@ namespace {
 
 constexpr int numberWidth = 86;
 constexpr int markWidth = 84;
+constexpr int nameWidth = 200;
 
 /// A box with a tick, drawn so that it reads in both themes and without colour.
 void paintMark(QPainter& painter, const QRectF& cell, bool marked, const QColor& colour) {
@@ -55,6 +56,11 @@ RosterTable::RosterTable(RosterModel& model, QWidget* parent) : QTableView(paren
     for (const int column : {RosterModel::Number, RosterModel::Captain, RosterModel::Libero}) {
         horizontalHeader()->setSectionResizeMode(column, QHeaderView::Fixed);
         setColumnWidth(column, scaled(column == RosterModel::Number ? numberWidth : markWidth));
+    }
+    if (textScale() > 1) { // there is no room for all columns at once
+        horizontalHeader()->setSectionResizeMode(RosterModel::Name, QHeaderView::Fixed);
+        setColumnWidth(RosterModel::Name, scaled(nameWidth));
+        setHorizontalScrollMode(ScrollPerPixel);
     }
     setVerticalScrollMode(ScrollPerPixel);
     setCurrentIndex(model.index(0, 0));

@@ -96,11 +96,11 @@ void RulebookChoice::makeView(QVBoxLayout& column) {
         group->addButton(button);
         row->addWidget(button, 1);
     }
-    m_open->setChecked(true);
+    m_all->setChecked(true);
     m_openWords->setObjectName(u"openPointsWords"_s);
+    column.addWidget(m_openWords);
     column.addLayout(row);
     column.addWidget(m_says, 1);
-    column.addWidget(m_openWords);
     connect(group, &QButtonGroup::buttonClicked, this, &RulebookChoice::showRulebook);
 }
 
@@ -131,10 +131,8 @@ void RulebookChoice::offer(const Rulebook& wanted) {
 }
 
 void RulebookChoice::showRulebook() {
-    const std::size_t open = openPoints(rulebook()).size();
-    m_open->setText(tr("Open points (%1)").arg(open));
     m_says->setRulebook(rulebook(), m_open->isChecked());
-    m_openWords->setText(openPointsWords(open) + u' ' + rulesDiffer());
+    m_openWords->setText(openPointsWords(openPoints(rulebook()).size()) + u' ' + rulesDiffer());
 }
 
 void RulebookChoice::adapt() {

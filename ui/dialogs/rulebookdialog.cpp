@@ -18,6 +18,7 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 using namespace Qt::Literals::StringLiterals;
@@ -131,8 +132,14 @@ void RulebookDialog::makeBody() {
     auto* row = new QHBoxLayout;
     row->setSpacing(16);
     row->addWidget(m_table, 1);
-    m_panel->setFixedWidth(scaled(panelWidth));
-    row->addWidget(m_panel);
+    auto* scroll = new QScrollArea; // some settings need more room than there is on a small screen
+    scroll->setProperty("bare", true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFixedWidth(scaled(panelWidth));
+    scroll->setWidget(m_panel);
+    row->addWidget(scroll);
     body()->addLayout(row, 1);
     m_said->setObjectName(u"problem"_s);
     m_said->setProperty("problem", true);

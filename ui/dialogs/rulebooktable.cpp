@@ -19,7 +19,20 @@ namespace {
 constexpr int settingHeight = 54;
 constexpr int groupHeight = 36;
 constexpr int valueWidth = 178;
+constexpr int titleWidth = 340;
 constexpr int padding = 10;
+constexpr int above = 7;         ///< over the name of a setting
+constexpr int sourceHeight = 18; ///< its line is under the name
+constexpr int wrapping = Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap;
+
+QFont nameFont() {
+    return windowFont(14, QFont::Medium);
+}
+
+/// How high words are in a column of that width.
+int heightIn(int width, const QFont& font, const QString& words) {
+    return QFontMetrics(font).boundingRect(QRect(0, 0, width - 2 * padding, 1), wrapping, words).height();
+}
 
 /// Draws a row: the colours say nothing that its words do not.
 class RowPainter : public QStyledItemDelegate {
@@ -47,8 +60,6 @@ public:
     }
 
 private:
-    static constexpr int wrapping = Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap;
-
     struct Inks {
         QColor strong, quiet, mark;
     };
@@ -71,12 +82,16 @@ private:
         const QString mark = markOf(index);
         const QFont markFont = windowFont(12, QFont::Bold);
         const int taken = mark.isEmpty() ? 0 : QFontMetrics(markFont).horizontalAdvance(mark) + padding;
-        const QRect upper(place.left(), place.top() + scaled(7), place.width(), scaled(20));
-        const QRect lower(place.left(), place.top() + scaled(28), place.width(), scaled(18));
-        line(painter, upper.adjusted(0, 0, -taken, 0), windowFont(14, QFont::Medium), inks.strong,
-             index.data().toString());
-        line(painter, upper, markFont, inks.mark, mark, Qt::AlignRight);
-        line(painter, lower, windowFont(12), inks.quiet, index.data(RulebookRows::SourceRole).toString());
+        const QString name = index.data().toString();
+        const QRect upper(place.left(), place.top() + scaled(above), place.width(),
+                          heightIn(place.width() + 2 * padding, nameFont(), name));
+        const QRect lower(place.left(), upper.bottom() + 1, place.width(), scaled(sourceHeight));
+        painter.setFont(nameFont());
+        painter.setPen(inks.strong);
+        painter.drawText(upper, wrapping, name);
+        line(painter, lower.adjusted(0, 0, -taken, 0), windowFont(12), inks.quiet,
+             index.data(RulebookRows::SourceRole).toString()); // the whole of it is beside the table
+        line(painter, lower, markFont, inks.mark, mark, Qt::AlignRight);
     }
 
     static void paintValue(QPainter& painter, const QRect& place, const Inks& inks, const QModelIndex& index) {
@@ -84,20 +99,7 @@ private:
         const bool differs = index.data(RulebookRows::DiffersRole).toBool();
         painter.setFont(windowFont(13, differs && !isPublished ? QFont::Bold : QFont::Normal));
         painter.setPen(isPublished ? inks.quiet : inks.strong);
-        painter.drawText(place, wrapping, fitted(painter, place, index.data().toString()));
-    }
-
-    /// The words that a value has room for; all of them are beside the table.
-    static QString fitted(const QPainter& painter, const QRect& place, const QString& words) {
-        const auto fits = [&](const QString& some) {
-            return painter.fontMetrics().boundingRect(place, wrapping, some).height() <= place.height();
-        };
-        if (fits(words))
-            return words;
-        for (QString some = words; !some.isEmpty(); some.chop(1))
-            if (fits(some + u'…'))
-                return some + u'…';
-        return {};
+        painter.drawText(place, wrapping, index.data().toString());
     }
 };
 
@@ -122,9 +124,16 @@ RulebookTable::RulebookTable(RulebookRows& rows, QWidget* parent) : QTableView(p
     horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setSectionResizeMode(RulebookRows::Title, QHeaderView::Stretch);
+    if (textScale() > 1) { // there is no room for all columns at once
+        setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+        horizontalHeader()->setSectionResizeMode(RulebookRows::Title, QHeaderView::Fixed);
+        setColumnWidth(RulebookRows::Title, scaled(titleWidth));
+    }
     setColumnWidth(RulebookRows::Published, scaled(valueWidth));
     setColumnWidth(RulebookRows::Own, scaled(valueWidth));
     connect(&rows, &QAbstractItemModel::modelReset, this, &RulebookTable::layOutRows);
+    connect(horizontalHeader(), &QHeaderView::sectionResized, this, &RulebookTable::fitRows,
+            Qt::QueuedConnection); // once all columns have their width
     layOutRows();
 }
 
@@ -153,11 +162,27 @@ void RulebookTable::currentChanged(const QModelIndex& current, const QModelIndex
     Q_EMIT chosen(m_rows.keyAt(current.row()));
 }
 
+/// Names and values wrap in columns of another width.
+void RulebookTable::fitRows() {
+    layOutRows();
+    scrollTo(currentIndex());
+}
+
+int RulebookTable::heightFor(int row) const {
+    const QString name = m_rows.index(row, RulebookRows::Title).data().toString();
+    int height = heightIn(columnWidth(RulebookRows::Title), nameFont(), name) + scaled(2 * above + sourceHeight);
+    for (const int column : {RulebookRows::Published, RulebookRows::Own})
+        height = std::max(height, heightIn(columnWidth(column), windowFont(13, QFont::Bold),
+                                           m_rows.index(row, column).data().toString()) +
+                                      scaled(above));
+    return std::max(height, scaled(settingHeight));
+}
+
 void RulebookTable::layOutRows() {
     clearSpans();
     for (int row = 0; row < m_rows.rowCount(); ++row) {
         const bool isGroup = m_rows.isGroup(row);
-        setRowHeight(row, scaled(isGroup ? groupHeight : settingHeight));
+        setRowHeight(row, isGroup ? scaled(groupHeight) : heightFor(row));
         if (isGroup)
             setSpan(row, 0, 1, RulebookRows::ColumnCount);
     }

@@ -31,7 +31,9 @@ protected:
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
 
 private:
+    [[nodiscard]] int heightFor(int row) const;
     void layOutRows();
+    void fitRows();
 
     RulebookRows& m_rows;
 };

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/dialogs/startpage.h"
 
+#include "ui/dialogs/appearancechoice.h"
 #include "ui/dialogs/pieces.h"
 #include "ui/dialogs/twolinebutton.h"
 #include "ui/look/appearance.h"
@@ -29,23 +30,44 @@ constexpr QSize usual(1160, 680); ///< eight matches without scrolling
 
 } // namespace
 
-StartPage::StartPage(const std::vector<RecentMatch>& recent, QWidget* parent) : QWidget(parent) {
+StartPage::StartPage(const std::vector<RecentMatch>& recent, QWidget* parent) : QWidget(parent), m_matches(recent) {
     setObjectName(u"page"_s);
     setAttribute(Qt::WA_StyledBackground);
+    makeKeys();
+    build();
+    m_newMatch->setFocus();
+}
+
+void StartPage::build() {
     dress(*this);
     auto* row = new QHBoxLayout;
     row->setContentsMargins(40, 40, 40, 40);
     row->setSpacing(40);
     row->addStretch(1);
     row->addWidget(makeChoices());
-    row->addWidget(makeRecent(recent));
+    row->addWidget(makeRecent());
     row->addStretch(1);
     pieces::fillWith(*this, row);
     setMinimumSize(smallest);
-    giveRoom(*this, usual);
-    makeKeys();
+    if (!isMaximized())
+        giveRoom(*this, usual);
     setFocusProxy(m_newMatch);
-    m_newMatch->setFocus();
+}
+
+void StartPage::rebuild(std::vector<RecentMatch> recent, Language chosen) {
+    const QString name = focusWidget() ? focusWidget()->objectName() : QString();
+    qDeleteAll(findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
+    delete layout();
+    m_recent.clear();
+    m_matches = std::move(recent);
+    setStyleSheet({});
+    setPalette({}); // that of the program again
+    build();
+    m_appearance->offerLanguages(m_languages, chosen);
+    for (QWidget* child : findChildren<QWidget*>(Qt::FindDirectChildrenOnly))
+        child->show(); // what is hidden cannot have the keyboard
+    auto* before = findChild<QWidget*>(name);
+    (before ? before : m_newMatch)->setFocus();
 }
 
 void StartPage::showGone(const QString& path) {
@@ -56,17 +78,9 @@ void StartPage::showGone(const QString& path) {
     found->second->setEnabled(false);
 }
 
-void StartPage::offerLanguages(const std::vector<Language>& languages, Language chosen) {
-    for (const Language language : languages) {
-        if (language == Language::AsSystem)
-            continue;
-        QPushButton* button = pieces::button(nameOf(language), u"language-"_s + setfolio::codeOf(language));
-        button->setCheckable(true);
-        button->setChecked(language == chosen);
-        m_languages->addWidget(button);
-        connect(button, &QPushButton::clicked, this, [this, language] { Q_EMIT languageChosen(language); });
-    }
-    m_languages->addStretch();
+void StartPage::offerLanguages(std::vector<Language> languages, Language chosen) {
+    m_languages = std::move(languages);
+    m_appearance->offerLanguages(m_languages, chosen);
 }
 
 void StartPage::keyPressEvent(QKeyEvent* event) {
@@ -100,9 +114,7 @@ QWidget* StartPage::makeChoices() {
         column->addWidget(button);
     column->addLayout(makeSmallChoices());
     column->addStretch();
-    m_languages = new QHBoxLayout;
-    m_languages->setSpacing(8);
-    column->addLayout(m_languages);
+    column->addWidget(makeAppearance());
     connect(m_newMatch, &QPushButton::clicked, this, &StartPage::newMatchWanted);
     connect(open, &QPushButton::clicked, this, &StartPage::askForFile);
     connect(practice, &QPushButton::clicked, this, &StartPage::practiceWanted);
@@ -123,20 +135,28 @@ QBoxLayout* StartPage::makeSmallChoices() {
     return row;
 }
 
-QWidget* StartPage::makeRecent(const std::vector<RecentMatch>& recent) {
+QWidget* StartPage::makeAppearance() {
+    m_appearance = new AppearanceChoice;
+    connect(m_appearance, &AppearanceChoice::languageChosen, this, &StartPage::languageChosen);
+    connect(m_appearance, &AppearanceChoice::lookChosen, this, &StartPage::lookChosen);
+    connect(m_appearance, &AppearanceChoice::textSizeChosen, this, &StartPage::textSizeChosen);
+    return m_appearance;
+}
+
+QWidget* StartPage::makeRecent() {
     auto* side = new QWidget;
     side->setFixedWidth(scaled(560));
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 8, 0, 0);
     column->setSpacing(10);
     column->addWidget(pieces::heading(tr("Recent matches")));
-    if (recent.empty())
+    if (m_matches.empty())
         column->addWidget(pieces::explanation(tr("None yet. Matches that you keep or open are listed here.")));
     auto* list = new QWidget;
     auto* rows = new QVBoxLayout(list);
     rows->setContentsMargins(0, 0, 6, 0);
     rows->setSpacing(8);
-    for (const RecentMatch& match : recent) {
+    for (const RecentMatch& match : m_matches) {
         auto* button = new TwoLineButton(match.title, match.detail);
         button->setObjectName(u"recent"_s);
         button->setToolTip(plainTip(match.path));

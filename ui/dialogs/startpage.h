@@ -4,6 +4,7 @@
 /// What the program shows when it is started without a match: begin one, open one, or go on with a recent one.
 #pragma once
 
+#include "ui/look/appearance.h"
 #include "ui/wording/languages.h"
 
 #include <QString>
@@ -17,6 +18,7 @@ class QPushButton;
 
 namespace setfolio {
 
+class AppearanceChoice;
 class TwoLineButton;
 
 /// A match opened before, as the page lists it.
@@ -39,7 +41,10 @@ public:
     /// Marks the recent match of that path as gone: it can be seen, but no longer chosen.
     void showGone(const QString& path);
     /// Buttons for the languages, with the present choice marked.
-    void offerLanguages(const std::vector<Language>& languages, Language chosen);
+    void offerLanguages(std::vector<Language> languages, Language chosen);
+    /// Makes everything on the page anew, in the language, look and size of words that are in force now. What had the
+    /// keyboard has it again.
+    void rebuild(std::vector<RecentMatch> recent, Language chosen);
 
 Q_SIGNALS:
     void newMatchWanted();
@@ -49,20 +54,26 @@ Q_SIGNALS:
     void teamBookWanted();
     void helpWanted();
     void languageChosen(setfolio::Language language);
+    void lookChosen(setfolio::LookChoice look);
+    void textSizeChosen(int percent);
 
 protected:
     /// Enter presses the button that has the keyboard.
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    void build();
     [[nodiscard]] QWidget* makeChoices();
     [[nodiscard]] QBoxLayout* makeSmallChoices();
-    [[nodiscard]] QWidget* makeRecent(const std::vector<RecentMatch>& recent);
+    [[nodiscard]] QWidget* makeAppearance();
+    [[nodiscard]] QWidget* makeRecent();
     void makeKeys();
     void askForFile();
 
     QString m_folder;
-    QBoxLayout* m_languages = nullptr;
+    std::vector<RecentMatch> m_matches;
+    std::vector<Language> m_languages;
+    AppearanceChoice* m_appearance = nullptr;
     QPushButton* m_newMatch = nullptr;
     std::map<QString, TwoLineButton*> m_recent; ///< by their path
 };

@@ -61,15 +61,17 @@ void TwoLineButton::paintEvent(QPaintEvent*) {
     const QColor quiet = primary || isChecked() ? strong : colours.secondary;
     const QFont badgeFont = windowFont(12, QFont::Bold);
     const int badge = m_badge.isEmpty() ? 0 : QFontMetrics(badgeFont).horizontalAdvance(m_badge) + 8;
-    const QRect text = rect().adjusted(margin, 8, -margin - badge, -8);
-    const auto line = [&](const QString& words, const QFont& font, const QColor& colour, Qt::Alignment place) {
+    const QRect whole = rect().adjusted(margin, 8, -margin, -8);
+    const auto line = [&](const QString& words, const QFont& font, const QColor& colour, int room,
+                          Qt::Alignment place) {
         painter.setFont(font);
         painter.setPen(colour);
-        painter.drawText(text, static_cast<int>(place | Qt::AlignLeft),
-                         QFontMetrics(font).elidedText(words, Qt::ElideRight, text.width()));
+        painter.drawText(whole, static_cast<int>(place | Qt::AlignLeft),
+                         QFontMetrics(font).elidedText(words, Qt::ElideRight, room));
     };
-    line(m_title, windowFont(15, QFont::DemiBold), strong, m_detail.isEmpty() ? Qt::AlignVCenter : Qt::AlignTop);
-    line(m_detail, windowFont(13), quiet, Qt::AlignBottom);
+    line(m_title, windowFont(15, QFont::DemiBold), strong, whole.width() - badge,
+         m_detail.isEmpty() ? Qt::AlignVCenter : Qt::AlignTop);
+    line(m_detail, windowFont(13), quiet, whole.width(), Qt::AlignBottom);
     painter.setFont(badgeFont);
     painter.setPen(isChecked() ? strong : colours.problem);
     painter.drawText(rect().adjusted(0, 8, -margin, -8), Qt::AlignRight | Qt::AlignTop, m_badge);

@@ -66,7 +66,7 @@ QString viewStyle() {
            u" selection-background-color: @amber; selection-color: @onAmber; }"
            u"QTextBrowser:focus { border: 2px solid @focus; padding: 7px; }"
            u"QMenu { background: @panel; color: @text; border: 1px solid @edge; }"
-           u"QMenu::item { padding: 12px 24px; }"
+           u"QMenu::item { padding: 10px 24px; min-height: 24px; }"
            u"QMenu::item:selected { background: @amber; color: @onAmber; }"
            u"QScrollArea > QWidget > QWidget { background: transparent; }"
            u"QHeaderView, QTableCornerButton::section { background: @panel; border: none; }"
@@ -97,6 +97,17 @@ QString withLargerMeasures(const QString& style) {
     }
     larger += QStringView(style).mid(done);
     return larger;
+}
+
+/// Sets what the style sheet asks for.
+void mark(QWidget& control, const char* property, bool marked) {
+    if (control.property(property).toBool() == marked)
+        return;
+    const QFont font = control.font(); // polishing anew forgets a font that was inherited
+    control.setProperty(property, marked);
+    control.style()->unpolish(&control);
+    control.style()->polish(&control);
+    control.setFont(font);
 }
 
 } // namespace
@@ -154,19 +165,12 @@ void showSentence(QLabel& label, const QString& sentence) {
     label.setText(QString(sentence).replace(u'/', u"/\u200b"_s));
 }
 
-void makePrimary(QPushButton& button) {
-    button.setProperty("primary", true);
+void makePrimary(QPushButton& button, bool primary) {
+    mark(button, "primary", primary);
 }
 
 void setProblem(QWidget& control, bool problem) {
-    if (control.property("problem").toBool() == problem) {
-        return;
-    }
-    const QFont font = control.font(); // polishing anew forgets a font that was inherited
-    control.setProperty("problem", problem);
-    control.style()->unpolish(&control);
-    control.style()->polish(&control);
-    control.setFont(font);
+    mark(control, "problem", problem);
 }
 
 } // namespace setfolio

@@ -34,8 +34,8 @@ void giveRoom(QWidget& window, QSize wanted);
 /// wider. Its accessible name is the sentence as it is.
 void showSentence(QLabel& label, const QString& sentence);
 
-/// Marks the one button that does what the window is for: amber.
-void makePrimary(QPushButton& button);
+/// Marks the one button that does what the window is for: amber; or takes the mark away, while it cannot be done yet.
+void makePrimary(QPushButton& button, bool primary = true);
 /// Marks a control whose content needs mending, or takes the mark away.
 void setProblem(QWidget& control, bool problem);
 

@@ -36,6 +36,9 @@ ComparisonDialog::ComparisonDialog(const Compared& compared, QWidget* parent) : 
     auto* result = pieces::explanation(resultOfPractice(marksRight(compared.right, compared.hers), differences.size()));
     result->setObjectName(u"result"_s);
     column->addWidget(result);
+    auto* notCompared = pieces::explanation(tr("Times of day, captains and remarks are not compared."));
+    notCompared->setObjectName(u"notCompared"_s);
+    column->addWidget(notCompared);
     if (!differences.empty())
         column->addWidget(makeTable(differences, compared.state), 1);
     auto* buttons = new QHBoxLayout;

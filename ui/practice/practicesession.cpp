@@ -22,8 +22,15 @@ PracticeSession::PracticeSession(TableWindow& window, Story story, Pace pace, Sh
       m_window(window),
       m_reader(new StoryReader(std::move(story), pace, this)),
       m_show(std::move(show)) {
+    connect(m_reader, &StoryReader::changed, this, &PracticeSession::showTime);
     connect(&window, &TableWindow::rebuilt, this, &PracticeSession::showBand);
     showBand();
+    showTime();
+}
+
+/// The times that she writes down are the story's; the machine's clock has nothing to do with them.
+void PracticeSession::showTime() {
+    m_window.setTimeOfDay([now = timeOfDayAfter(m_reader->story(), m_reader->told())] { return now; });
 }
 
 void PracticeSession::showBand() {

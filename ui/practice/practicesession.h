@@ -33,6 +33,7 @@ public:
 
 private:
     void showBand();
+    void showTime();
 
     TableWindow& m_window;
     StoryReader* m_reader;

@@ -90,11 +90,15 @@ void StoryBand::tell() {
     QAccessible::updateAccessibility(&event);
 }
 
-/// Once the story is over, the table asks for the next set: the button says that there is something to do before.
+/// At first the table asks for the start of the set, and once the story is over for the next one: a button says that
+/// there is something to do before.
 void StoryBand::showWhatIsDue() {
-    m_compare->setProperty("due", m_reader.told() > 0 && m_reader.isOver());
-    style()->unpolish(m_compare);
-    style()->polish(m_compare);
+    const bool isOver = m_reader.told() > 0 && m_reader.isOver();
+    for (const auto& [button, isDue] : {std::pair(m_next, m_reader.told() == 0), std::pair(m_compare, isOver)}) {
+        button->setProperty("due", isDue);
+        style()->unpolish(button);
+        style()->polish(button);
+    }
 }
 
 QPushButton* StoryBand::makeButton(const QString& name, Qt::Key key, void (StoryBand::*pressed)()) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/print/preview.h"
 
+#include "ui/dialogs/dropfields.h"
 #include "ui/dialogs/pieces.h"
 #include "ui/look/appearance.h"
 #include "ui/look/controls.h"
@@ -180,7 +181,7 @@ void Preview::addPapers(QBoxLayout& column) {
 
 void Preview::addInks(QBoxLayout& column) {
     column.addWidget(head(tr("Inks")));
-    m_inks = new QComboBox;
+    m_inks = new ChoiceField;
     m_inks->setObjectName(u"inks"_s);
     m_inks->setAccessibleName(tr("Inks"));
     for (const InkSet inks : allInkSets)

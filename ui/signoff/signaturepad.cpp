@@ -4,6 +4,7 @@
 
 #include "core/ledger/limits.h"
 #include "ui/look/colours.h"
+#include "ui/look/plate.h"
 
 #include <QMouseEvent>
 #include <QPainter>
@@ -184,6 +185,12 @@ void SignaturePad::paintEvent(QPaintEvent*) {
     painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 7, 7);
     painter.setPen(QPen(onPaper.edge, 1));
     painter.drawLine(QPointF(24, height() * baseline), QPointF(width() - 24, height() * baseline));
+    if (isEnabled() && isEmpty()) {
+        painter.setPen(onPaper.secondary);
+        painter.setFont(windowFont(15));
+        painter.drawText(QRectF(24, height() * baseline, width() - 48, height() * (1 - baseline)), Qt::AlignCenter,
+                         tr("Sign here by finger, pen or mouse"));
+    }
     painter.setPen(QPen(onPaper.text, penPixels, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter.setBrush(Qt::NoBrush);
     for (const std::vector<Touch>& stroke : m_strokes) {

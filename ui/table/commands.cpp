@@ -130,19 +130,44 @@ std::vector<CommandInfo> viewCommands() {
 }
 // clang-format on
 
-/// A key's name as it stands on the keyboard.
-QString capName(const QString& key) {
-    static const QMap<QString, QString> names{
-        {u"Left"_s, u"←"_s},
-        {u"Right"_s, u"→"_s},
-        {u"Space"_s, Table::tr("Space")},
-        {u"Backspace"_s, Table::tr("Backspace")},
-        {u"Return"_s, Table::tr("Enter")},
-        {u"Home"_s, Table::tr("Home")},
-        {u"PgUp"_s, Table::tr("Page up")},
-        {u"PgDown"_s, Table::tr("Page down")},
-    };
-    return names.value(key, key);
+/// A key's name as it stands on the keyboards of those who speak the language; the others have Qt's.
+QString capName(Qt::Key key) {
+    switch (key) {
+    case Qt::Key_Left:
+        return u"←"_s;
+    case Qt::Key_Right:
+        return u"→"_s;
+    case Qt::Key_Up:
+        return u"↑"_s;
+    case Qt::Key_Down:
+        return u"↓"_s;
+    case Qt::Key_Space:
+        return Table::tr("Space");
+    case Qt::Key_Backspace:
+        return Table::tr("Backspace");
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        return Table::tr("Enter");
+    case Qt::Key_Home:
+        return Table::tr("Home");
+    case Qt::Key_PageUp:
+        return Table::tr("Page up");
+    case Qt::Key_PageDown:
+        return Table::tr("Page down");
+    default:
+        return QKeySequence(key).toString(QKeySequence::NativeText);
+    }
+}
+
+QStringList modifierCaps(Qt::KeyboardModifiers modifiers) {
+    QStringList caps;
+    if (modifiers.testFlag(Qt::ControlModifier))
+        caps << Table::tr("Ctrl", "a key");
+    if (modifiers.testFlag(Qt::AltModifier))
+        caps << Table::tr("Alt", "a key");
+    if (modifiers.testFlag(Qt::ShiftModifier))
+        caps << Table::tr("Shift", "a key");
+    return caps;
 }
 
 } // namespace
@@ -251,7 +276,10 @@ QString keyCapOf(TableCommand command) {
 }
 
 QString capOf(const QKeySequence& key) {
-    return capName(key.toString(QKeySequence::PortableText));
+    if (key.isEmpty())
+        return {};
+    QStringList caps = modifierCaps(key[0].keyboardModifiers());
+    return (caps << capName(key[0].key())).join(u'+');
 }
 
 bool mayBeAsked(TableCommand command, const Situation& situation) {

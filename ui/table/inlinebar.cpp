@@ -11,6 +11,7 @@
 #include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <QtMath>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -23,6 +24,29 @@ struct Table {
 };
 
 constexpr double titleHeight = 26;
+constexpr int largest = 13;  ///< pixels of the sentence at scale 1
+constexpr int smallest = 12; ///< those of a long one
+
+/// The part of a sentence's place that its words may fill.
+QRectF roomIn(const QRectF& place, const Look& look) {
+    return place.adjusted(look.px(7), look.px(3), -look.px(5), -look.px(2));
+}
+
+double heightOf(const QString& sentence, const QFont& font, double width) {
+    return QFontMetricsF(font).boundingRect(QRectF(0, 0, width, 1), Qt::TextWordWrap, sentence).height();
+}
+
+/// Tells when it has another width: then the sentence may need another height.
+class SentencePlace : public QWidget {
+public:
+    SentencePlace(std::function<void()> resized, QWidget* parent) : QWidget(parent), m_resized(std::move(resized)) {}
+
+protected:
+    void resizeEvent(QResizeEvent*) override { m_resized(); }
+
+private:
+    std::function<void()> m_resized;
+};
 
 } // namespace
 
@@ -34,7 +58,8 @@ InlineBar::InlineBar(QWidget* parent) : QWidget(parent) {
 }
 
 QHBoxLayout* InlineBar::makeFoot() {
-    m_sentencePlace = new QWidget(this);
+    m_sentencePlace = new SentencePlace([this] { makeRoom(); }, this);
+    m_sentencePlace->setObjectName(u"barSentence"_s);
     m_sentencePlace->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     m_record = new QPushButton(this);
     m_record->setObjectName(u"barRecord"_s);
@@ -82,7 +107,26 @@ void InlineBar::setSentence(const QString& sentence, Tone tone) {
     m_sentence = sentence;
     m_tone = tone;
     setAccessibleDescription(sentence);
+    makeRoom();
     update();
+}
+
+QFont InlineBar::sentenceFont(int size) const {
+    return m_look.font(size, m_tone == Tone::Told ? QFont::Bold : QFont::DemiBold);
+}
+
+/// A sentence in more lines than there is room for beside the buttons makes the bar higher.
+void InlineBar::makeRoom() {
+    const QRectF place = m_sentencePlace->rect();
+    const double width = roomIn(place, m_look).width();
+    if (width <= 0)
+        return;
+    const double beside = place.height() - roomIn(place, m_look).height();
+    const int needed = m_sentence.isEmpty() ? 0 : qCeil(heightOf(m_sentence, sentenceFont(smallest), width) + beside);
+    if (needed == m_sentencePlace->minimumHeight())
+        return;
+    m_sentencePlace->setMinimumHeight(needed);
+    Q_EMIT grown();
 }
 
 void InlineBar::setRecordWords(const QString& words) {
@@ -139,14 +183,9 @@ void InlineBar::paintSentence(QPainter& painter) const {
         painter.drawRoundedRect(place.adjusted(1, 1, -1, -1), m_look.px(5), m_look.px(5));
     }
     const QColor ink = told ? onAmber() : problem ? m_look.colours.text : m_look.colours.secondary;
-    const QRectF room = place.adjusted(m_look.px(7), m_look.px(3), -m_look.px(5), -m_look.px(2));
-    QFont font = m_look.font(13, told ? QFont::Bold : QFont::DemiBold);
-    for (int size = 13; size >= 11; --size) {
-        font = m_look.font(size, told ? QFont::Bold : QFont::DemiBold);
-        if (QFontMetricsF(font).boundingRect(room, Qt::TextWordWrap, m_sentence).height() <= room.height())
-            break;
-    }
-    painter.setFont(font);
+    const QRectF room = roomIn(place, m_look);
+    const bool isLong = heightOf(m_sentence, sentenceFont(largest), room.width()) > room.height();
+    painter.setFont(sentenceFont(isLong ? smallest : largest));
     painter.setPen(ink);
     painter.drawText(room, static_cast<int>(Qt::AlignLeft | Qt::AlignVCenter) | static_cast<int>(Qt::TextWordWrap),
                      m_sentence);

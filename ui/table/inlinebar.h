@@ -53,6 +53,8 @@ protected:
 
 private:
     [[nodiscard]] QHBoxLayout* makeFoot();
+    [[nodiscard]] QFont sentenceFont(int size) const;
+    void makeRoom();
     void paintSentence(QPainter& painter) const;
 
     Look m_look = Look::of(Theme::Light, 1);

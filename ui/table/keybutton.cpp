@@ -112,7 +112,10 @@ void KeyButton::paintWords(QPainter& painter, double capLeft) const {
     const QFont font = m_look.font(13.5, QFont::DemiBold);
     const double left = m_look.px(m_look.stacked ? 4 : 10);
     if (m_second.isEmpty()) {
-        draw::text(painter, {left, height() / 2.0}, text(), font, ink, draw::From::Left, capLeft - left - m_look.px(4));
+        const double room = capLeft - left - m_look.px(4);
+        const bool fits = draw::widthOf(text(), font) <= room;
+        draw::text(painter, {left, height() / 2.0}, text(), fits ? font : m_look.font(12, QFont::DemiBold), ink,
+                   draw::From::Left, room);
         return;
     }
     const double besideCap = capLeft - left - m_look.px(m_look.stacked ? 2 : 4);

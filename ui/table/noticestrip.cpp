@@ -108,15 +108,14 @@ void NoticeStrip::paintSign(QPainter& painter, const QColor& ground, const QColo
 void NoticeStrip::paintRows(QPainter& painter, const QStringList& rows, const QColor& ink, double left,
                             double right) const {
     // A sentence too long for one line takes two.
-    if (rows.size() == 1 && draw::widthOf(rows.first(), m_look.font(12, QFont::DemiBold)) > right - left) {
+    const QFont font = m_look.font(sizeFor(rows, right - left, m_look), QFont::DemiBold);
+    if (rows.size() == 1 && draw::widthOf(rows.first(), font) > right - left) {
         painter.setClipRect(rect());
-        const QFont font = m_look.font(11, QFont::DemiBold);
         const double top = height() / 2.0 - QFontMetricsF(font).height();
         draw::paragraph(painter, QRectF(left, top, right - left, height()), rows.first(), font, ink);
         painter.setClipping(false);
         return;
     }
-    const QFont font = m_look.font(sizeFor(rows, right - left, m_look), QFont::DemiBold);
     const double pitch = m_look.px(15);
     double y = height() / 2.0 - pitch * static_cast<double>(rows.size() - 1) / 2;
     for (const QString& row : rows) {

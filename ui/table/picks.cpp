@@ -52,6 +52,14 @@ void dropLater(std::vector<Button*>& buttons) {
     buttons.clear();
 }
 
+/// Showing one lays the window out, and that may find another room for all of them: then they have been made anew.
+template <typename Button>
+void showAll(const std::vector<Button*>& buttons) {
+    const std::vector<Button*> made = buttons;
+    for (std::size_t i = 0; i < made.size() && buttons == made; ++i)
+        made[i]->show();
+}
+
 /// How many columns buttons of these widths stand in, so that each row fits the room.
 int columnsFor(const std::vector<int>& widths, int room) {
     for (std::size_t columns = widths.size(); columns > 1; --columns) {
@@ -156,9 +164,9 @@ void NumberPick::rebuild() {
         });
         const int index = static_cast<int>(m_buttons.size());
         m_grid->addWidget(button, index / m_columns, index % m_columns);
-        button->show();
         m_buttons.push_back(button);
     }
+    showAll(m_buttons);
     showChosen();
 }
 
@@ -232,10 +240,9 @@ void OptionPick::rebuild() {
         m_buttons.push_back(button);
     }
     const int columns = columnsFor(widths, m_room);
-    for (int index = 0; index < static_cast<int>(m_buttons.size()); ++index) {
+    for (int index = 0; index < static_cast<int>(m_buttons.size()); ++index)
         m_grid->addWidget(m_buttons[static_cast<std::size_t>(index)], index / columns, index % columns);
-        m_buttons[static_cast<std::size_t>(index)]->show();
-    }
+    showAll(m_buttons);
     choose(m_chosen);
 }
 

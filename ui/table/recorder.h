@@ -37,6 +37,7 @@ public:
     /// As the match stands; while a correction is to be placed, as it stood at that place.
     [[nodiscard]] const MatchState& state() const { return m_placed ? m_then : m_file.state(); }
     [[nodiscard]] const Clock& clock() const { return m_clock; }
+    void setTimeOfDay(std::function<QTime()> timeOfDay) { m_clock.timeOfDay = std::move(timeOfDay); }
     [[nodiscard]] bool isReadOnly() const { return m_file.ledger().isReadOnly(); }
     [[nodiscard]] bool canUndo() const { return m_canUndo; }
     [[nodiscard]] bool canRedo() const { return m_canRedo; }

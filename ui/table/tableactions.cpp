@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/tableactions.h"
 
+#include "ui/look/appearancewords.h"
 #include "ui/table/keys.h"
 
 #include <QAction>
@@ -19,20 +20,6 @@ namespace {
 struct Table {
     Q_DECLARE_TR_FUNCTIONS(Table)
 };
-
-QString nameOf(LookChoice look) {
-    switch (look) {
-    case LookChoice::AsSystem:
-        return Table::tr("Look as the system");
-    case LookChoice::Light:
-        return Table::tr("Light look");
-    case LookChoice::Dark:
-        return Table::tr("Dark look");
-    case LookChoice::HighContrast:
-        return Table::tr("High contrast");
-    }
-    return {};
-}
 
 QAction* addChoice(QMenu& menu, QActionGroup& group, const QString& name, const QString& id) {
     QAction* action = menu.addAction(name);

@@ -119,6 +119,11 @@ void TableWindow::putOverSheet(QWidget& band) {
     m_layout->addBand(band);
 }
 
+void TableWindow::setTimeOfDay(std::function<QTime()> timeOfDay) {
+    m_recorder->setTimeOfDay(std::move(timeOfDay));
+    tick();
+}
+
 bool TableWindow::event(QEvent* event) {
     const bool handled = QMainWindow::event(event);
     if (event->type() == QEvent::ApplicationPaletteChange && m_layout) {
@@ -293,7 +298,7 @@ void TableWindow::refresh() {
     m_panel->setState(state, view, now);
     m_panel->setLog(m_log, state);
     m_sheet->setRecord(file().record(), state.set().number);
-    m_top->setTitle(tableTitle(state));
+    m_top->setTitle(tableTitle(state), tableSet(state));
     setWindowTitle(tableTitle(state));
     showStrip();
     showTimeOut();

@@ -54,6 +54,8 @@ public:
     void perform(TableCommand command);
     /// A band of somebody else's, between the notices and the sheet; it belongs to the window from now on.
     void putOverSheet(QWidget& band);
+    /// Another clock in the hall than the one the window was opened with, as in a story.
+    void setTimeOfDay(std::function<QTime()> timeOfDay);
     [[nodiscard]] const Look& look() const { return m_look; }
 
 Q_SIGNALS:

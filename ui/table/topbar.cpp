@@ -9,6 +9,8 @@
 #include <QMenuBar>
 #include <QPainter>
 
+#include <algorithm>
+
 using namespace Qt::Literals::StringLiterals;
 
 namespace setfolio {
@@ -58,13 +60,14 @@ void TopBar::setLook(const Look& look) {
                            u"QMenuBar::item { padding: %3px %4px %9px; background: transparent; }"
                            u"QMenuBar::item:selected, QMenuBar::item:pressed { background: %5; }"
                            u"QMenu { background: %5; color: %2; border: 1px solid %6; }"
-                           u"QMenu::item { padding: 10px 24px; }"
+                           u"QMenu::item { padding: %11px 24px; min-height: %12px; }"
                            u"QMenu::item:selected { background: %7; color: %8; }"
                            u"QMenu::item:disabled { color: %10; }"_s.arg(
                                look.colours.bar.name(), look.colours.text.name(), QString::number(look.whole(14)),
                                QString::number(look.whole(11)), look.colours.panel.name(), look.colours.edge.name(),
                                amber().name(), onAmber().name(), QString::number(look.whole(13)),
-                               look.colours.secondary.name()));
+                               look.colours.secondary.name(), QString::number(look.whole(10)),
+                               QString::number(look.whole(24))));
     const std::pair<KeyButton*, int> widths[] = {
         {m_liveBand, 122}, {m_pageWidth, 130}, {m_wholePage, 134}, {m_smaller, 44}, {m_larger, 44}};
     for (const auto& [button, width] : widths) {
@@ -75,8 +78,8 @@ void TopBar::setLook(const Look& look) {
     update();
 }
 
-void TopBar::setTitle(const QString& title) {
-    m_title = title;
+void TopBar::setTitle(const QString& title, const QString& shorter) {
+    m_titles = {title, shorter};
     update();
 }
 
@@ -107,10 +110,11 @@ void TopBar::paintEvent(QPaintEvent*) {
     const QWidget* last = m_larger->isHidden() ? static_cast<QWidget*>(m_menus) : m_larger;
     const double left = last->geometry().right() + m_look.px(12);
     const QFont font = m_look.font(13, QFont::DemiBold);
-    if (m_look.stacked && draw::widthOf(m_title, font) > right - left)
-        return; // the desktop shows it over the window
-    draw::text(painter, {(left + right) / 2, height() / 2.0}, m_title, font, m_look.colours.text, draw::From::Centre,
-               right - left);
+    const auto fitting = std::ranges::find_if(
+        m_titles, [&](const QString& title) { return draw::widthOf(title, font) <= right - left; });
+    if (fitting != m_titles.end()) // the desktop shows the whole of it over the window
+        draw::text(painter, {(left + right) / 2, height() / 2.0}, *fitting, font, m_look.colours.text,
+                   draw::From::Centre);
 }
 
 double TopBar::paintSaved(QPainter& painter) const {

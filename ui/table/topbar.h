@@ -24,7 +24,8 @@ public:
     explicit TopBar(QWidget* parent = nullptr);
 
     void setLook(const Look& look);
-    void setTitle(const QString& title);
+    /// The shorter one is shown where there is no room for the whole.
+    void setTitle(const QString& title, const QString& shorter);
     /// `good`: everything recorded is on disk.
     void setSaved(const QString& words, bool good);
     void setSight(Sight sight);
@@ -46,7 +47,7 @@ private:
     KeyButton* m_smaller;
     KeyButton* m_larger;
     QHBoxLayout* m_row;
-    QString m_title;
+    std::array<QString, 2> m_titles;
     QString m_saved;
     bool m_good = true;
     Look m_look = Look::of(Theme::Light, 1);

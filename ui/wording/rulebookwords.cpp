@@ -122,8 +122,12 @@ QString openPointsWords(std::size_t count) {
     if (count == 0)
         return Say::tr("No open points: everything has its source.");
     if (count == 1)
-        return Say::tr("1 open point: it differs between leagues or is not published. Look it up before the season.");
-    return Say::tr("%1 open points: they differ between leagues or are not published. Look them up before the season.")
+        return Say::tr("Nothing has to be done now: the match can start with this rulebook as it is. One setting "
+                       "differs between leagues or is not published; look it up before the season. It stands under "
+                       "“Open points”.");
+    return Say::tr("Nothing has to be done now: the match can start with this rulebook as it is. %1 settings differ "
+                   "between leagues or are not published; look them up before the season. They stand under “Open "
+                   "points”.")
         .arg(count);
 }
 

@@ -125,10 +125,12 @@ QString matchLine(const MatchState& state) {
 }
 
 QString tableTitle(const MatchState& state) {
-    const QString set =
-        fill(Table::tr("Set %1, best of %2"), {number(state.set().number), number(state.opened->bestOf)});
     const QString& competition = state.opened->competition;
-    return competition.isEmpty() ? set : fill(Table::tr("%1 · %2"), {competition, set});
+    return competition.isEmpty() ? tableSet(state) : fill(Table::tr("%1 · %2"), {competition, tableSet(state)});
+}
+
+QString tableSet(const MatchState& state) {
+    return fill(Table::tr("Set %1, best of %2"), {number(state.set().number), number(state.opened->bestOf)});
 }
 
 QString rallyWord(int rally) {

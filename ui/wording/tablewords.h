@@ -35,6 +35,8 @@ enum class AreaCall : std::uint8_t { None, LineUpAwaited, LineUpStands, WinsTheR
 [[nodiscard]] QString matchLine(const MatchState& state);
 /// "Estuary and Uplands Schools League · Set 2, best of 5".
 [[nodiscard]] QString tableTitle(const MatchState& state);
+/// The same without the competition: "Set 2, best of 5".
+[[nodiscard]] QString tableSet(const MatchState& state);
 
 // in the panel
 

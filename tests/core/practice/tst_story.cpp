@@ -18,6 +18,8 @@ private Q_SLOTS:
     void everyStoryIsAWholeSetWithoutAFinding();
     void whatIsGivenEndsWithTheLineUps_data() { stories(); }
     void whatIsGivenEndsWithTheLineUps();
+    void theClockInTheHallGoesWithTheStory_data() { stories(); }
+    void theClockInTheHallGoesWithTheStory();
     void theServerToldIsWhoseTurnItIsExceptInTheStoryOfAWrongServer_data() { stories(); }
     void theServerToldIsWhoseTurnItIsExceptInTheStoryOfAWrongServer();
     void theWrongServerIsToldFromTheFirstServeThatIsTakenBack();
@@ -48,6 +50,20 @@ void StoryTest::whatIsGivenEndsWithTheLineUps() {
     QVERIFY(std::holds_alternative<LineUp>(story.given.back().entry));
     QVERIFY(std::holds_alternative<SetStarted>(story.steps.front().told.entry));
     QVERIFY(std::holds_alternative<SetEnded>(story.steps.back().told.entry));
+}
+
+void StoryTest::theClockInTheHallGoesWithTheStory() {
+    QFETCH(QString, id);
+    const Story story = practiceStory(id);
+    QCOMPARE(timeOfDayAfter(story, 0), QTime(18, 31));
+    QTime before(18, 31);
+    for (std::size_t told = 1; told <= story.steps.size(); ++told) {
+        const QTime now = timeOfDayAfter(story, told);
+        QVERIFY(now >= before);
+        before = now;
+    }
+    QCOMPARE(timeOfDayAfter(story, 1), std::get<SetStarted>(story.steps.front().told.entry).at);
+    QCOMPARE(before, std::get<SetEnded>(story.steps.back().told.entry).at);
 }
 
 void StoryTest::theServerToldIsWhoseTurnItIsExceptInTheStoryOfAWrongServer() {

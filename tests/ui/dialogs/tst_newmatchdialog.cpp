@@ -76,6 +76,7 @@ private Q_SLOTS:
     void enterGoesThroughThePagesAndStartsOnTheLast();
     void pagesAreTurnedByAltAndByFinger();
     void aMissingNameIsToldAndItsFieldHasTheKeyboard();
+    void theStartInvitesOnlyWhenNothingIsMissing();
     void aDoubledNumberIsToldWithItsLineAndStopsTheStart();
     void aRosterFromCsvIsInTheMatch();
     void aTimeThatCannotBeReadIsTold();
@@ -156,6 +157,31 @@ void NewMatchDialogTest::aMissingNameIsToldAndItsFieldHasTheKeyboard() {
     QCOMPARE(shown.current(), u"homePage"_s);
     typeInto(shown.dialog, u"Saltmarsh Herons"_s);
     QCOMPARE(shown.problem(), u"The visitors need a name."_s);
+}
+
+void NewMatchDialogTest::theStartInvitesOnlyWhenNothingIsMissing() {
+    Shown shown;
+    const auto invites = [&](const char* name) {
+        return childOf<QPushButton>(shown.dialog, name)->property("primary").toBool();
+    };
+    const auto* missing = childOf<QLabel>(shown.dialog, "missing");
+    QVERIFY(invites("next") && !invites("record"));
+    QVERIFY(missing->isVisible());
+    QCOMPARE(missing->text(), u"The match cannot start yet. The home team needs a name."_s);
+    pressIn(shown.dialog, Qt::Key_2, Qt::AltModifier);
+    typeInto(shown.dialog, u"Saltmarsh Herons"_s);
+    QCOMPARE(missing->text(), u"The match cannot start yet. The visitors need a name."_s);
+    QVERIFY(!invites("record"));
+    pressIn(shown.dialog, Qt::Key_3, Qt::AltModifier);
+    typeInto(shown.dialog, u"Quarry Ridge Larks"_s);
+    QVERIFY(!missing->isVisible());
+    QVERIFY(invites("record") && !invites("next"));
+    shown.click("step1");
+    shown.fill(u"scheduled"_s, u"half six"_s);
+    QVERIFY(missing->isVisible() && !invites("record"));
+    shown.click("record"); // now it is a problem, and said once
+    QVERIFY(!missing->isVisible());
+    QVERIFY(!shown.problem().isEmpty());
 }
 
 void NewMatchDialogTest::aDoubledNumberIsToldWithItsLineAndStopsTheStart() {

@@ -5,6 +5,8 @@
 #include "ui/dialogs/startpage.h"
 #include "ui/look/colours.h"
 
+#include <QAbstractItemView>
+#include <QComboBox>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -25,6 +27,24 @@ std::vector<RecentMatch> recent(int count) {
     for (int i = 1; i <= count; ++i)
         matches.push_back({u"/matches/%1.setfolio"_s.arg(i), u"Match %1"_s.arg(i), u"10 October 2026"_s});
     return matches;
+}
+
+enum class Hand { Mouse, Finger };
+
+/// Drops the field's list down and chooses from it.
+void chooseFrom(QWidget& page, const char* name, int row, Hand hand) {
+    auto* field = childOf<QComboBox>(page, name);
+    const auto press = [hand](QWidget& widget, QPoint at) {
+        if (hand == Hand::Finger)
+            return tap(widget, at);
+        QTest::mouseMove(&widget, at);
+        QTest::mouseClick(&widget, Qt::LeftButton, {}, at);
+    };
+    press(*field, field->rect().center());
+    QTRY_VERIFY(field->view()->isVisible());
+    QTest::qWait(QApplication::doubleClickInterval()); // a press so soon could be the end of the one before
+    press(*field->view()->viewport(), field->view()->visualRect(field->model()->index(row, 0)).center());
+    QTRY_VERIFY(!field->view()->isVisible());
 }
 
 } // namespace
@@ -49,6 +69,11 @@ private Q_SLOTS:
     void aTitleIsShownAsItIsWritten();
     void theSmallestWindowShowsEveryChoice();
     void eightMatchesNeedNoScrolling();
+    void aLanguageIsChosenByKeyMouseAndFinger();
+    void aLookIsChosenByKeyMouseAndFinger();
+    void aSizeOfWordsIsChosenByKeyMouseAndFinger();
+    void whatIsInForceIsMarked();
+    void thePageIsMadeAnewAroundTheKeyboard();
 };
 
 void StartPageTest::spaceBeginsANewMatch() {
@@ -234,6 +259,86 @@ void StartPageTest::eightMatchesNeedNoScrolling() {
     StartPage page(recent(8));
     showActive(page);
     QCOMPARE(page.findChild<QScrollArea*>()->verticalScrollBar()->maximum(), 0);
+}
+
+void StartPageTest::aLanguageIsChosenByKeyMouseAndFinger() {
+    StartPage page({});
+    page.offerLanguages({allLanguages.begin(), allLanguages.end()}, Language::English);
+    QSignalSpy chosen(&page, &StartPage::languageChosen);
+    showActive(page);
+    QVERIFY(tabTo(page, u"language-es"_s));
+    pressIn(page, Qt::Key_Space);
+    QTest::mouseClick(childOf<QPushButton>(page, "language-fr"), Qt::LeftButton);
+    tap(*childOf<QPushButton>(page, "language-en"));
+    QTRY_COMPARE(chosen.size(), 3);
+    QCOMPARE(chosen.at(0).front().value<Language>(), Language::Spanish);
+    QCOMPARE(chosen.at(1).front().value<Language>(), Language::French);
+    QCOMPARE(chosen.at(2).front().value<Language>(), Language::English);
+}
+
+void StartPageTest::aLookIsChosenByKeyMouseAndFinger() {
+    StartPage page({});
+    QSignalSpy chosen(&page, &StartPage::lookChosen);
+    showActive(page);
+    QVERIFY(tabTo(page, u"look"_s));
+    pressIn(page, Qt::Key_Down);
+    chooseFrom(page, "look", 2, Hand::Mouse);
+    chooseFrom(page, "look", 3, Hand::Finger);
+    QTRY_COMPARE(chosen.size(), 3);
+    QCOMPARE(chosen.at(0).front().value<LookChoice>(), LookChoice::Light);
+    QCOMPARE(chosen.at(1).front().value<LookChoice>(), LookChoice::Dark);
+    QCOMPARE(chosen.at(2).front().value<LookChoice>(), LookChoice::HighContrast);
+}
+
+void StartPageTest::aSizeOfWordsIsChosenByKeyMouseAndFinger() {
+    StartPage page({});
+    QSignalSpy chosen(&page, &StartPage::textSizeChosen);
+    showActive(page);
+    QVERIFY(tabTo(page, u"textSize"_s));
+    pressIn(page, Qt::Key_Down);
+    chooseFrom(page, "textSize", 2, Hand::Mouse);
+    chooseFrom(page, "textSize", 3, Hand::Finger);
+    QTRY_COMPARE(chosen.size(), 3);
+    for (int i = 0; i < 3; ++i)
+        QCOMPARE(chosen.at(i).front().toInt(), (std::array{125, 150, 200}).at(static_cast<std::size_t>(i)));
+}
+
+void StartPageTest::whatIsInForceIsMarked() {
+    setProgramLook(LookChoice::Dark);
+    setProgramTextSize(125);
+    StartPage page({});
+    page.offerLanguages({allLanguages.begin(), allLanguages.end()}, Language::Spanish);
+    setProgramLook(LookChoice::AsSystem);
+    setProgramTextSize(100);
+    QVERIFY(childOf<QPushButton>(page, "language-es")->isChecked());
+    QVERIFY(!childOf<QPushButton>(page, "language-en")->isChecked());
+    QCOMPARE(childOf<QComboBox>(page, "look")->currentIndex(), 2);
+    const QLocale before;
+    QLocale::setDefault(QLocale(QLocale::French, QLocale::Canada));
+    StartPage french({});
+    french.offerLanguages({allLanguages.begin(), allLanguages.end()}, Language::AsSystem);
+    QLocale::setDefault(before);
+    QVERIFY(childOf<QPushButton>(french, "language-fr")->isChecked());
+    QCOMPARE(childOf<QComboBox>(page, "textSize")->currentIndex(), 1);
+}
+
+void StartPageTest::thePageIsMadeAnewAroundTheKeyboard() {
+    StartPage page(recent(3));
+    page.offerLanguages({allLanguages.begin(), allLanguages.end()}, Language::English);
+    showActive(page);
+    QVERIFY(tabTo(page, u"look"_s));
+    const QRect before = page.geometry();
+    setProgramLook(LookChoice::Dark);
+    page.rebuild(recent(4), Language::French);
+    setProgramLook(LookChoice::AsSystem);
+    QCOMPARE(page.geometry(), before);
+    QCOMPARE(page.focusWidget(), childOf<QComboBox>(page, "look"));
+    QVERIFY(childOf<QPushButton>(page, "language-fr")->isChecked());
+    QCOMPARE(page.findChildren<QPushButton*>(u"recent"_s).size(), 4);
+    QCOMPARE(page.grab().toImage().pixelColor(2, 2), coloursOf(Theme::Dark).ground);
+    QSignalSpy wanted(&page, &StartPage::newMatchWanted);
+    pressIn(page, Qt::Key_N, Qt::ControlModifier);
+    QCOMPARE(wanted.size(), 1); // its keys are there once
 }
 
 } // namespace setfolio

@@ -94,7 +94,7 @@ void TestKeysDialog::aKeyInUseIsExplained_data() {
     QTest::newRow("another command's") << int(Qt::Key_Y)  << u"Y is the key of “Replay”: choose another one, or change that one first."_s;
     QTest::newRow("its second key")    << int(Qt::Key_Enter) << u"Enter is the key of “Next step”: choose another one, or change that one first."_s;
     QTest::newRow("a digit")           << int(Qt::Key_4)  << u"Shirt numbers are typed with 4: choose another key."_s;
-    QTest::newRow("an arrow of lists") << int(Qt::Key_Up) << u"The window needs Up to find one’s way in it: choose another key."_s;
+    QTest::newRow("an arrow of lists") << int(Qt::Key_Up) << u"The window needs ↑ to find one’s way in it: choose another key."_s;
     QTest::newRow("of practice")       << int(Qt::Key_F4) << u"The window needs F4 to find one’s way in it: choose another key."_s;
 }
 // clang-format on

@@ -9,6 +9,7 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTableWidget>
+#include <QTimeEdit>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -66,6 +67,7 @@ class PracticeTest : public QObject {
 
 private Q_SLOTS:
     void aWholeSetEnteredByKeysAsItIsToldIsRight();
+    void theTimesOfDayAreThoseOfTheStory();
     void aMissedRallyIsShownWhereTheSheetsPart();
     void theStoryNeverTakesTheKeyboard();
     void thePaceTellsByItself();
@@ -87,6 +89,22 @@ void PracticeTest::aWholeSetEnteredByKeysAsItIsToldIsRight() {
     QVERIFY(learner.compared);
     QCOMPARE(differencesOf(learner.compared->right, learner.compared->hers).size(), std::size_t(0));
     QVERIFY(learner.compared->hers.result && learner.compared->hers.result->confirmed);
+}
+
+void PracticeTest::theTimesOfDayAreThoseOfTheStory() {
+    Learner learner(u"1-plain-set"_s);
+    auto* time = learner.table.find<QTimeEdit>("stepTime");
+    QVERIFY(learner.table.find("storyNext")->property("due").toBool());
+    QCOMPARE(time->time(), QTime(18, 31)); // of the last line-up; the machine's clock says 15:01
+    for (std::size_t step = 0; step < learner.story.steps.size(); ++step) {
+        learner.follow();
+        if (const auto* ended = std::get_if<SetEnded>(&learner.story.steps[step].told.entry))
+            QCOMPARE(std::get<SetEnded>(learner.table.newest().entry).at, ended->at);
+        if (const auto* started = std::get_if<SetStarted>(&learner.story.steps[step].told.entry))
+            QCOMPARE(std::get<SetStarted>(learner.table.newest().entry).at, started->at);
+    }
+    QVERIFY(learner.session->reader().isOver());
+    QVERIFY(!learner.table.find("storyNext")->property("due").toBool());
 }
 
 void PracticeTest::aMissedRallyIsShownWhereTheSheetsPart() {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/ledger/entryjson.h"
 #include "core/ledger/limits.h"
+#include "tests/ui/drawnwords.h"
 #include "tests/ui/signoff/strokes.h"
 
 #include <QSignalSpy>
@@ -45,6 +46,17 @@ private Q_SLOTS:
         m_pad->resize(600, 200);
         m_pad->show();
         QVERIFY(QTest::qWaitForWindowExposed(m_pad.get()));
+    }
+
+    void anEmptyPadSaysWhatItIsFor() {
+        const auto says = [this] { return !wordsDrawnBy(*m_pad).empty(); };
+        QVERIFY(says());
+        QTest::mouseClick(m_pad.get(), Qt::LeftButton, {}, QPoint(300, 100));
+        QVERIFY(!says());
+        m_pad->clear();
+        QVERIFY(says());
+        m_pad->setEnabled(false); // left unsigned
+        QVERIFY(!says());
     }
 
     void aStrokeIsAsItWasDrawn_data() { everyPointer(); }

@@ -23,6 +23,21 @@ QAbstractButton* recordIn(OpenTable& table) {
     return bar(table).findChild<QAbstractButton*>(QStringLiteral("barRecord"));
 }
 
+/// The screen of the tests is smaller than the window: it is moved until the place is under the finger.
+void tapOn(OpenTable& table, QWidget& widget, QPoint at = {}) {
+    const QPoint place = at.isNull() ? widget.rect().center() : at;
+    table.window().move(table.window().pos() + QPoint(400, 400) - widget.mapToGlobal(place));
+    QCoreApplication::processEvents();
+    tap(widget, place);
+}
+
+/// The line that many under the newest one, in the list beside the sheet.
+void tapEntry(OpenTable& table, std::size_t line) {
+    auto* list = table.find<EntryList>("entryList");
+    tapOn(table, *list, QPoint(list->width() / 2, static_cast<int>(list->middleOf(line))));
+    QTRY_VERIFY(bar(table).isVisible());
+}
+
 } // namespace
 
 class TestRepairBar : public QObject {
@@ -45,6 +60,10 @@ private Q_SLOTS:
     void onlyWhatCanBeChangedOffersAChange();
     void laterEntriesThatBecomeQuestionableAreSaid();
     void aPressOnAnEntryOfTheListChoosesIt();
+    void aFingerOnAnEntryOfTheListStrikesIt();
+    void aFingerOnAnEntryOfTheListChangesIt();
+    void aFingerOnAnEntryOfTheListPutsInWhatWasMissed();
+    void aFingerGoesOnInTheListOfTheBar();
     void aFingerChoosesAMarkOnTheSheet();
     void somethingElseIsRecordedAtTheTableAsItStood();
     void aCardThatWasMissedIsPutInByKeys();
@@ -252,6 +271,57 @@ void TestRepairBar::aPressOnAnEntryOfTheListChoosesIt() {
     QCOMPARE(bar(table).target().value, table.newest().number.value - 1);
     table.press(Qt::Key_Return);
     QCOMPARE(table.score().home, 1);
+}
+
+void TestRepairBar::aFingerOnAnEntryOfTheListStrikesIt() {
+    OpenTable table(MatchBuilder().started().play("hhv"));
+    tapEntry(table, 1);
+    QVERIFY(bar(table).isVisible());
+    QCOMPARE(bar(table).target().value, table.newest().number.value - 1);
+    tapOn(table, *table.find("repairHow0"));
+    QTRY_VERIFY2(bar(table).preview().startsWith(u"The score becomes SAL 1–1 QRL."), qPrintable(bar(table).preview()));
+    QCOMPARE(table.score().home, 2); // not yet
+    tapOn(table, *recordIn(table));
+    QTRY_COMPARE(table.score().home, 1);
+    QVERIFY(std::holds_alternative<Strike>(table.newest().entry));
+    QVERIFY(!bar(table).isVisible());
+}
+
+void TestRepairBar::aFingerOnAnEntryOfTheListChangesIt() {
+    OpenTable table(MatchBuilder().started().play("hhv"));
+    tapEntry(table, 1);
+    const EntryNumber target = bar(table).target();
+    tapOn(table, *table.find("repairHow1"));
+    QTRY_VERIFY2(bar(table).preview().startsWith(u"The score becomes SAL 1–2 QRL."), qPrintable(bar(table).preview()));
+    tapOn(table, *recordIn(table));
+    QTRY_COMPARE(table.score().visitors, 2);
+    QVERIFY(std::get<RallyWon>(table.newest().entry) == RallyWon{Team::Visitors});
+    QVERIFY(table.newest().placed == (Placed{Placed::How::InsteadOf, target, {}}));
+}
+
+void TestRepairBar::aFingerOnAnEntryOfTheListPutsInWhatWasMissed() {
+    OpenTable table(MatchBuilder().started().play("hv"));
+    tapEntry(table, 0);
+    const EntryNumber target = bar(table).target();
+    tapOn(table, *table.find("repairHow2"));
+    QTRY_VERIFY(table.find("missed0")->isVisible());
+    tapOn(table, *table.find("missed0"));
+    QTRY_VERIFY2(bar(table).preview().startsWith(u"The score becomes SAL 2–1 QRL."), qPrintable(bar(table).preview()));
+    tapOn(table, *recordIn(table));
+    QTRY_COMPARE(table.score().home, 2);
+    QVERIFY(table.newest().placed == (Placed{Placed::How::Before, target, {}}));
+}
+
+/// The lines beside the sheet are close together; in the bar each is as high as a finger needs.
+void TestRepairBar::aFingerGoesOnInTheListOfTheBar() {
+    OpenTable table(MatchBuilder().started().play("hhv"));
+    tapEntry(table, 0);
+    const EntryNumber newest = bar(table).target();
+    auto* list = table.find<QListWidget>("repairList");
+    const QRect next = list->visualItemRect(list->item(1));
+    QVERIFY(next.height() >= 44);
+    tapOn(table, *list->viewport(), next.center());
+    QTRY_COMPARE(bar(table).target().value, newest.value - 1);
 }
 
 void TestRepairBar::aFingerChoosesAMarkOnTheSheet() {

@@ -93,8 +93,11 @@ void TablePen::drawHead(Draft& draft, Zone zone, const QRectF& area) const {
         draft.ruleAcross(tag.as(ItemRole::Rule), area.left(), area.right(), bottom, 0.15, paleRule);
 }
 
-void TablePen::strike(Draft& draft, const Tag& tag, double left, double right, double centre) const {
-    drawStrike(draft, tag.as(ItemRole::MarkStrike), left - 0.4, right + 0.4, centre, 0.3, 0.25, soot);
+/// A little beyond the words on both sides, but not over the edge of the table: it may be that of the page.
+void TablePen::strike(Draft& draft, const Tag& tag, const Extent& words, double tableLeft, double centre) const {
+    constexpr double beyond = 0.4, width = 0.25;
+    drawStrike(draft, tag.as(ItemRole::MarkStrike), std::max(words.from - beyond, tableLeft + width / 2),
+               words.to + beyond, centre, 0.3, width, soot);
 }
 
 /// Cell after cell, so that the words of a cell follow each other for whoever reads the page as text.
@@ -116,7 +119,7 @@ void TablePen::drawRow(Draft& draft, const Tag& tag, double left, double top, st
     }
     for (std::size_t line = 0; row.struck && line < lines; ++line)
         if (!written[line].isEmpty())
-            strike(draft, tag, written[line].from, written[line].to, baselineOf(line) - halfCap(m_table.points));
+            strike(draft, tag, written[line], left, baselineOf(line) - halfCap(m_table.points));
 }
 
 /// Words of a cell whose column begins at `start`.

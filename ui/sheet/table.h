@@ -81,7 +81,7 @@ private:
     void drawRow(Draft& draft, const Tag& tag, double left, double top, std::size_t lines) const;
     Extent drawWords(Draft& draft, const Tag& tag, QPointF start, const QString& words,
                      const TableColumn& column) const;
-    void strike(Draft& draft, const Tag& tag, double left, double right, double centre) const;
+    void strike(Draft& draft, const Tag& tag, const Extent& words, double tableLeft, double centre) const;
     [[nodiscard]] TextStyle styleOf(const TableRow& row) const;
 
     Table m_table;

@@ -30,6 +30,7 @@ private Q_SLOTS:
     void aRemarkStandsOnOnePage();
     void aRemarkLongerThanAPageGoesOn();
     void noNumberOfAFullSlotIsLost();
+    void aCaptainsRingClearsTheRulesOfAFullRow();
     void theSameDrawingOnBothPapers();
     void composingIsPure();
 
@@ -252,6 +253,29 @@ void TestPages::noNumberOfAFullSlotIsLost() {
             told += static_cast<int>(older.size());
         }
     QVERIFY(told > 0);
+}
+
+/// Three lines of numbers in the lowest row, over its heavier rule, and in another; her ring in one of the lines.
+void TestPages::aCaptainsRingClearsTheRulesOfAFullRow() {
+    const SheetScene scene = sheetScene(QStringLiteral("demo"));
+    MatchHeading heading = scene.heading;
+    heading.opened.rulebook.captainMark = CaptainMark::RingedNumber;
+    for (int captain = 0; captain < 100; ++captain) {
+        SetRecord set = scene.set;
+        set.teams[Team::Home].captain.reset();
+        TeamRecord& team = set.teams[Team::Visitors];
+        team.captain = ShirtNumber(captain);
+        team.slots = {};
+        std::vector<Standing>& stood = team.slots[captain % 2 ? 5 : 2].stood;
+        stood.push_back({ShirtNumber((captain + 20) % 100), EntryNumber(4)});
+        constexpr int inRow = 14;
+        for (int i = 0; i < inRow; ++i)
+            stood.push_back({ShirtNumber(i == captain % inRow ? captain : (captain + 40 + i) % 100), EntryNumber(4)});
+        const std::vector<Page> pages = compose(heading, set);
+        const auto rings = std::ranges::count(pages.front().items, ItemRole::CaptainRing, &Item::role);
+        QVERIFY2(rings == 1, qPrintable(QStringLiteral("%1 rings for %2").arg(rings).arg(captain)));
+        QVERIFY2(faultsOf(pages.front()).isEmpty(), qPrintable(faultsOf(pages.front()).join(u'\n')));
+    }
 }
 
 void TestPages::theSameDrawingOnBothPapers() {

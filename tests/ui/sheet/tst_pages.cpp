@@ -31,6 +31,7 @@ private Q_SLOTS:
     void aRemarkLongerThanAPageGoesOn();
     void noNumberOfAFullSlotIsLost();
     void aCaptainsRingClearsTheRulesOfAFullRow();
+    void marksInACrossedCellStandAfterTheCross();
     void theSameDrawingOnBothPapers();
     void composingIsPure();
 
@@ -276,6 +277,20 @@ void TestPages::aCaptainsRingClearsTheRulesOfAFullRow() {
         QVERIFY2(rings == 1, qPrintable(QStringLiteral("%1 rings for %2").arg(rings).arg(captain)));
         QVERIFY2(faultsOf(pages.front()).isEmpty(), qPrintable(faultsOf(pages.front()).join(u'\n')));
     }
+}
+
+void TestPages::marksInACrossedCellStandAfterTheCross() {
+    const SheetScene scene = sheetScene(QStringLiteral("by-floor"));
+    SetRecord set = scene.set;
+    std::vector<Term>& terms = set.teams[Team::Visitors].terms;
+    const auto crossed = std::ranges::find(terms, true, &Term::crossed);
+    QVERIFY(crossed != terms.end() && crossed->marks.empty());
+    Term served = terms.back(); // out of order: in the slot and the round of the cross
+    served.slot = crossed->slot;
+    served.round = crossed->round;
+    terms.push_back(served);
+    const std::vector<Page> pages = compose(scene.heading, set);
+    QVERIFY2(faultsOf(pages.front()).isEmpty(), qPrintable(faultsOf(pages.front()).join(u'\n')));
 }
 
 void TestPages::theSameDrawingOnBothPapers() {

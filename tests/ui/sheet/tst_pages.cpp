@@ -32,6 +32,7 @@ private Q_SLOTS:
     void noNumberOfAFullSlotIsLost();
     void aCaptainsRingClearsTheRulesOfAFullRow();
     void marksInACrossedCellStandAfterTheCross();
+    void aNumberTakenBackOftenHasACrossForEachTime();
     void theSameDrawingOnBothPapers();
     void composingIsPure();
 
@@ -291,6 +292,25 @@ void TestPages::marksInACrossedCellStandAfterTheCross() {
     terms.push_back(served);
     const std::vector<Page> pages = compose(scene.heading, set);
     QVERIFY2(faultsOf(pages.front()).isEmpty(), qPrintable(faultsOf(pages.front()).join(u'\n')));
+}
+
+void TestPages::aNumberTakenBackOftenHasACrossForEachTime() {
+    const SheetScene scene = sheetScene(QStringLiteral("demo"));
+    for (int times = 1; times <= 5; ++times) {
+        SetRecord set = scene.set;
+        std::vector<RunningPoint>& running = set.teams[Team::Home].running;
+        const auto won = std::ranges::find(running, 7, &RunningPoint::total);
+        std::vector<RunningPoint> before(static_cast<std::size_t>(times), *won);
+        for (RunningPoint& point : before) {
+            point.takenBack = true;
+            point.place = static_cast<int>(&point - before.data()) - 100;
+            point.entry = EntryNumber(9000 + static_cast<std::uint32_t>(&point - before.data()));
+        }
+        running.insert(won, before.begin(), before.end());
+        const std::vector<Page> pages = compose(scene.heading, set);
+        QCOMPARE(std::ranges::count(pages.front().items, ItemRole::RunningCross, &Item::role), times);
+        QVERIFY2(faultsOf(pages.front()).isEmpty(), qPrintable(faultsOf(pages.front()).join(u'\n')));
+    }
 }
 
 void TestPages::theSameDrawingOnBothPapers() {

@@ -122,7 +122,7 @@ Table resultTable(const MatchRecord& record, const QLocale& locale, double width
 Table officialsTable(const MatchRecord& record, double width) {
     Table table;
     table.title = words(SheetLabel::Officials);
-    table.columns = {{words(PageLabel::Role), 30}, {words(PageLabel::Name), width - 30, true}};
+    table.columns = {{words(PageLabel::Role), 33}, {words(PageLabel::Name), width - 33, true}};
     for (const Official& official : record.heading.officials)
         table.rows.push_back({{roleWords(official.role, 0), official.name.simplified()}});
     if (table.rows.empty())

@@ -13,6 +13,8 @@ class TestTable : public QObject {
 
 private Q_SLOTS:
     void aStruckRowIsStruckWithinTheTable();
+    void nothingIsShortened();
+    void aCellFromTheRightBeginsAtTheRight();
 
 private:
     /// The items of a table that has all the room it wants.
@@ -40,6 +42,30 @@ void TestTable::aStruckRowIsStruckWithinTheTable() {
     QVERIFY(strike.left() >= 10);
     QVERIFY(strike.left() <= words.left());
     QVERIFY(strike.right() > words.right());
+}
+
+void TestTable::nothingIsShortened() {
+    const QString code = QStringLiteral("WWWWWWWW");
+    QString head, cell;
+    for (const Item& item : drawn({.title = {}, .columns = {{code, 10}}, .rows = {{.cells = {code}}}}))
+        if (const auto* text = std::get_if<TextShape>(&item.shape)) {
+            (item.role == ItemRole::Label ? head : cell) += text->shaped->text;
+            QVERIFY(text->points >= smallestPoints);
+            QVERIFY(boundingBox(item).right() < 20);
+        }
+    QCOMPARE(head, code);
+    QCOMPARE(cell, code);
+}
+
+void TestTable::aCellFromTheRightBeginsAtTheRight() {
+    const QString name = QStringLiteral("فريق الكرة الطائرة لمنطقة المستنقعات الشمالية");
+    std::vector<double> ends;
+    for (const Item& item : drawn({.title = {}, .columns = {{{}, 40, true}}, .rows = {{.cells = {name}}}}))
+        if (const auto* text = std::get_if<TextShape>(&item.shape))
+            ends.push_back(text->left() + text->shaped->advance * text->em());
+    QVERIFY(ends.size() > 1);
+    for (const double end : ends)
+        QVERIFY(std::abs(end - ends.front()) < 1e-6);
 }
 
 QTEST_MAIN(TestTable)

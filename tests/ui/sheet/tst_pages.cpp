@@ -4,6 +4,7 @@
 #include "tests/support/randommatch.h"
 #include "tests/support/sheetscenes.h"
 #include "ui/sheet/compose.h"
+#include "ui/sheet/slips.h"
 
 #include <QTest>
 
@@ -31,8 +32,9 @@ private Q_SLOTS:
     void aRemarkLongerThanAPageGoesOn();
     void noNumberOfAFullSlotIsLost();
     void aCaptainsRingClearsTheRulesOfAFullRow();
-    void marksInACrossedCellStandAfterTheCross();
     void aNumberTakenBackOftenHasACrossForEachTime();
+    void marksInACrossedCellStandAfterTheCross();
+    void aSlipHoldsTheNamesOfAnyRoster();
     void theSameDrawingOnBothPapers();
     void composingIsPure();
 
@@ -280,20 +282,6 @@ void TestPages::aCaptainsRingClearsTheRulesOfAFullRow() {
     }
 }
 
-void TestPages::marksInACrossedCellStandAfterTheCross() {
-    const SheetScene scene = sheetScene(QStringLiteral("by-floor"));
-    SetRecord set = scene.set;
-    std::vector<Term>& terms = set.teams[Team::Visitors].terms;
-    const auto crossed = std::ranges::find(terms, true, &Term::crossed);
-    QVERIFY(crossed != terms.end() && crossed->marks.empty());
-    Term served = terms.back(); // out of order: in the slot and the round of the cross
-    served.slot = crossed->slot;
-    served.round = crossed->round;
-    terms.push_back(served);
-    const std::vector<Page> pages = compose(scene.heading, set);
-    QVERIFY2(faultsOf(pages.front()).isEmpty(), qPrintable(faultsOf(pages.front()).join(u'\n')));
-}
-
 void TestPages::aNumberTakenBackOftenHasACrossForEachTime() {
     const SheetScene scene = sheetScene(QStringLiteral("demo"));
     for (int times = 1; times <= 5; ++times) {
@@ -310,6 +298,35 @@ void TestPages::aNumberTakenBackOftenHasACrossForEachTime() {
         const std::vector<Page> pages = compose(scene.heading, set);
         QCOMPARE(std::ranges::count(pages.front().items, ItemRole::RunningCross, &Item::role), times);
         QVERIFY2(faultsOf(pages.front()).isEmpty(), qPrintable(faultsOf(pages.front()).join(u'\n')));
+    }
+}
+
+void TestPages::marksInACrossedCellStandAfterTheCross() {
+    const SheetScene scene = sheetScene(QStringLiteral("by-floor"));
+    SetRecord set = scene.set;
+    std::vector<Term>& terms = set.teams[Team::Visitors].terms;
+    const auto crossed = std::ranges::find(terms, true, &Term::crossed);
+    QVERIFY(crossed != terms.end() && crossed->marks.empty());
+    Term served = terms.back(); // out of order: in the slot and the round of the cross
+    served.slot = crossed->slot;
+    served.round = crossed->round;
+    terms.push_back(served);
+    const std::vector<Page> pages = compose(scene.heading, set);
+    QVERIFY2(faultsOf(pages.front()).isEmpty(), qPrintable(faultsOf(pages.front()).join(u'\n')));
+}
+
+void TestPages::aSlipHoldsTheNamesOfAnyRoster() {
+    const QString name = QStringLiteral("Wilhelmina-Bartholomea Featherstonehaugh-Vantongeren of Quarl");
+    MatchRecord record = sheetScene(QStringLiteral("slips")).record;
+    std::vector<RosterPlayer>& players = record.heading.rosters[Team::Home].players;
+    players.clear();
+    for (int count = 1; count <= 22; ++count) {
+        players.push_back({.number = ShirtNumber(count), .name = name});
+        const std::vector<Page> pages = composeSlips(record, {.fonts = m_fonts});
+        for (const Page& page : pages)
+            QVERIFY2(faultsOf(page).isEmpty(), qPrintable(QString::number(count) + faultsOf(page).join(u'\n')));
+        const QString all = textsOf({pages.front()}, ItemRole::Value).join(u' ');
+        QVERIFY2(all.count(name) >= count, qPrintable(QStringLiteral("%1 players: %2").arg(count).arg(all)));
     }
 }
 

@@ -101,7 +101,7 @@ void BlockPen::rules() {
 
 void BlockPen::cross(const Cell& cell, double left) {
     const InkStyle& ink = m_scene.inkOf(cell.round);
-    const double half = 2.2;
+    constexpr double half = crossSide / 2;
     const QPointF middle(left + cellPadding + half + 0.4, rowCentre(m_team, cell.slot));
     for (const double slope : {1.0, -1.0})
         m_draft.line(m_tag.as(ItemRole::CellCross), middle - QPointF(half, half * slope),
@@ -115,7 +115,7 @@ void BlockPen::terms() {
         if (cell.team != m_team || column < 0 || column >= static_cast<int>(columns.size()))
             continue;
         const Span& span = columns[static_cast<std::size_t>(column)];
-        const CellPlace place{span.left, rowCentre(m_team, cell.slot)};
+        const CellPlace place{span.left + cell.marksLeft(), rowCentre(m_team, cell.slot)};
         if (cell.live)
             m_draft.rect(m_tag.as(ItemRole::LiveCell),
                          QRectF(span.left, place.centre - rowHeight / 2, span.width, rowHeight)

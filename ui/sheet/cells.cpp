@@ -104,9 +104,10 @@ private:
         MeasuredMarks marks = measured(m_draft, written.marks, m_scene.inkOf(written.round));
         for (MeasuredMark& mark : marks)
             mark.last = mark.mark == m_lastExit;
-        std::vector<MeasuredMarks> parts = pieces(std::move(marks), roundsWidth);
+        std::vector<MeasuredMarks> parts = pieces(std::move(marks), roundsWidth - cell.marksLeft());
         for (std::size_t i = 0; i < parts.size(); ++i) {
             cell.column = static_cast<int>(i); // the part, until the columns are known
+            cell.crossed = written.crossed && i == 0;
             cell.marks = std::move(parts[i]);
             if (i + 1 == parts.size())
                 cell.end = endOf(team, written);
@@ -143,7 +144,7 @@ private:
         // A cell that is being served in has room for its next mark from the start, so that it need not grow for it.
         const TermEnd end = cell.live ? TermEnd::Ghost : cell.end;
         for (int value = 0; value < SizeStep::count; ++value)
-            term.need[static_cast<std::size_t>(value)] = needOf(cell.marks, end, SizeStep{value});
+            term.need[static_cast<std::size_t>(value)] = cell.marksLeft() + needOf(cell.marks, end, SizeStep{value});
         if (m_cells.terms.size() <= cell.place)
             m_cells.terms.resize(cell.place + 1);
         m_cells.terms[cell.place] = term;

@@ -15,6 +15,11 @@ struct Column {
     int part = 1;
 };
 
+/// Of the cross in a cell that a team has passed over. Marks may come into the cell after all, when players have served
+/// in the wrong order: they stand after it.
+inline constexpr double crossSide = 4.4;
+inline constexpr double crossRoom = 5.6;
+
 /// What stands in the row of a slot and the column of a round.
 struct Cell {
     Team team = Team::Home;
@@ -26,6 +31,9 @@ struct Cell {
     MeasuredMarks marks;
     TermEnd end = TermEnd::None;
     std::size_t place = 0; ///< of its size in Flow::steps
+
+    /// From the left end of the cell's own room.
+    [[nodiscard]] double marksLeft() const { return crossed ? crossRoom : 0; }
 };
 
 struct Cells {

@@ -46,14 +46,17 @@ public:
     }
     std::vector<Page> ofMatch(std::span<const SetFigures> sets) {
         Bodies bodies(m_options.fonts);
-        std::vector<TablePen> tables;
+        Draft& draft = bodies.add();
+        std::vector<TablePen> rest;
+        double left = 0;
         for (const Team team : bothTeams) {
-            tables.emplace_back(m_measure, setsTable(sets, team, named(team), halfWidth));
-            tables.emplace_back(m_measure, serverTable(serversOver(sets, team), m_heading.rosters[team], halfWidth));
+            const double bottom = column(draft, {left, blockTop}, setsTable(sets, team, named(team), halfWidth), rest);
+            column(draft, {left, bottom + 3.4},
+                   serverTable(serversOver(sets, team), m_heading.rosters[team], halfWidth), rest);
+            left += halfWidth + columnGap;
         }
-        bodies.flow(std::move(tables));
-        return bodies.pages(m_heading.opened, m_options,
-                            {words(PageLabel::Match), {}, words(PageLabel::CoachPage), {}});
+        bodies.flow(std::move(rest));
+        return bodies.pages(m_heading.opened, m_options, mastheadOfMatch(m_heading, words(PageLabel::CoachPage)));
     }
 
 private:
@@ -68,10 +71,13 @@ private:
     }
     /// A table as far as it fits under `top`; the rest goes on later.
     double column(Draft& draft, QPointF top, Table table, std::vector<TablePen>& rest) const {
+        double width = 0;
+        for (const TableColumn& each : table.columns)
+            width += each.width;
         TablePen pen(m_measure, std::move(table));
         double bottom = top.y();
         if (top.y() + pen.leastHeight() <= liveBottom)
-            bottom = pen.draw(draft, Zone::Body, {top, QPointF(top.x() + third, liveBottom)}, false);
+            bottom = pen.draw(draft, Zone::Body, {top, QPointF(top.x() + width, liveBottom)}, false);
         if (!pen.isDone())
             rest.push_back(std::move(pen));
         return bottom;

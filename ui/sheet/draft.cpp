@@ -41,16 +41,13 @@ double Draft::named(const Tag& tag, QPointF anchor, const QString& words, const 
             addCutShort({words});
         return used;
     }
-    double used = 0, y = anchor.y() + lines.first;
-    const QStringList parts = nameLines(*this, words, small, room, lines.most);
-    for (const QString& part : parts) {
-        text(tag, {anchor.x(), y}, part, small);
-        used = std::max(used, width(part, small));
-        y += lines.pitch;
-    }
-    if (isCut(parts, words))
+    const NameBlock block = nameBlock(*this, anchor, words, small, room, lines);
+    for (const TextShape& line : block.lines)
+        if (!line.shaped->ink.isEmpty())
+            add(tag, line);
+    if (block.cut)
         addCutShort({words});
-    return used;
+    return block.width;
 }
 
 void Draft::line(const Tag& tag, QPointF from, QPointF to, const Stroke& stroke) {
@@ -142,7 +139,7 @@ QString shortened(const Draft& draft, const QString& words, const TextStyle& sty
 }
 
 bool isCut(const QStringList& lines, const QString& name) {
-    return lines.last().endsWith(QChar(0x2026)) && !name.endsWith(QChar(0x2026));
+    return !lines.isEmpty() && lines.last().endsWith(QChar(0x2026)) && !name.endsWith(QChar(0x2026));
 }
 
 QStringList nameLines(const Draft& draft, const QString& name, const TextStyle& style, double room, int most) {
@@ -162,6 +159,77 @@ QStringList nameLines(const Draft& draft, const QString& name, const TextStyle& 
         rest = rest.mid(end).trimmed();
     }
     return rest.isEmpty() ? lines : lines << shortened(draft, rest, style, room);
+}
+
+namespace {
+
+/// What the letters of a line cover, each by itself, from the left end of the line's own baseline.
+std::vector<QRectF> letterBoxes(const TextShape& line) {
+    std::vector<QRectF> boxes;
+    const double scale = line.em() / ShapedText::pixels;
+    for (const QGlyphRun& run : line.shaped->runs) {
+        const QList<quint32> glyphs = run.glyphIndexes();
+        const QList<QPointF> places = run.positions();
+        for (qsizetype i = 0; i < glyphs.size() && run.rawFont().isValid(); ++i) {
+            const QRectF box = run.rawFont().boundingRect(glyphs.at(i)).translated(places.at(i));
+            if (!box.isEmpty())
+                boxes.emplace_back(line.left() + box.x() * scale, box.y() * scale, box.width() * scale,
+                                   box.height() * scale);
+        }
+    }
+    return boxes;
+}
+
+} // namespace
+
+double clearPitch(const TextShape& upper, const TextShape& lower, double usual) {
+    constexpr double apart = 0.05;
+    double pitch = usual;
+    const std::vector<QRectF> above = letterBoxes(upper);
+    for (const QRectF& letter : letterBoxes(lower))
+        for (const QRectF& other : above)
+            if (letter.left() < other.right() + apart && other.left() < letter.right() + apart)
+                pitch = std::max(pitch, other.bottom() - letter.top() + apart);
+    return pitch;
+}
+
+namespace {
+
+NameBlock blockOf(const Draft& draft, QPointF anchor, const QString& name, const TextStyle& style, double room,
+                  const NameLines& lines) {
+    const QStringList parts = nameLines(draft, name, style, room, lines.most);
+    NameBlock block{{}, 0, isCut(parts, name)};
+    for (const QString& part : parts)
+        block.width = std::max(block.width, draft.width(part, style));
+    anchor.ry() += parts.size() > 1 ? lines.first : 0;
+    const bool fromRight = name.isRightToLeft() && style.align == TextAlign::Left;
+    for (const QString& part : parts) {
+        const double indent = fromRight ? block.width - draft.width(part, style) : 0;
+        TextShape line{anchor + QPointF(indent, 0), style.points, style.colour, style.align,
+                       draft.fonts().shape(part, style.weight, style.tracking)};
+        if (!block.lines.empty())
+            line.anchor.setY(block.lines.back().anchor.y() + clearPitch(block.lines.back(), line, lines.pitch));
+        block.lines.push_back(std::move(line));
+    }
+    return block;
+}
+
+} // namespace
+
+NameBlock nameBlock(const Draft& draft, QPointF anchor, const QString& name, const TextStyle& style, double room,
+                    const NameLines& lines) {
+    constexpr double spare = 0.35;
+    const auto clears = [&](const NameBlock& block) {
+        return block.lines.empty() || block.height() <= lines.pitch * (lines.most - 1) + spare;
+    };
+    const NameBlock usual = blockOf(draft, anchor, name, style, room, lines);
+    if (clears(usual))
+        return usual;
+    // Lines that had to go too far apart would run into what is below: broken elsewhere, they may come closer.
+    for (double narrower = 0.97 * room; narrower > 0.7 * room; narrower -= 0.03 * room)
+        if (NameBlock block = blockOf(draft, anchor, name, style, narrower, lines); clears(block) && !block.cut)
+            return block;
+    return blockOf(draft, anchor, name, style, room, {lines.most - 1, lines.first, lines.pitch});
 }
 
 QStringList wrapped(const Draft& draft, const QString& words, const TextStyle& style, double room) {

@@ -108,6 +108,20 @@ private:
                                     int most);
 /// Whether the lines of a name end before the name does.
 [[nodiscard]] bool isCut(const QStringList& lines, const QString& name);
+
+/// How far under a line the next has to stand: further than usual where a high letter would touch a low one above it.
+[[nodiscard]] double clearPitch(const TextShape& upper, const TextShape& lower, double usual);
+
+/// A name set in several lines, one close under the other; one that is written from the right begins at the right.
+struct NameBlock {
+    std::vector<TextShape> lines;
+    double width = 0;
+    bool cut = false; ///< the lines end before the name does
+    [[nodiscard]] double height() const { return lines.back().anchor.y() - lines.front().anchor.y(); } ///< of baselines
+};
+[[nodiscard]] NameBlock nameBlock(const Draft& draft, QPointF anchor, const QString& name, const TextStyle& style,
+                                  double room, const NameLines& lines);
+
 /// Words broken into lines no wider than `room`, at spaces where there are any.
 [[nodiscard]] QStringList wrapped(const Draft& draft, const QString& words, const TextStyle& style, double room);
 

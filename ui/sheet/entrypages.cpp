@@ -102,7 +102,7 @@ std::vector<Page> composeEntries(const MatchHeading& heading, std::span<const Re
     std::vector<TablePen> tables;
     tables.emplace_back(measure, std::move(table));
     bodies.flow(std::move(tables));
-    return bodies.pages(heading.opened, options, {words(PageLabel::Match), {}, words(PageLabel::EntryPage), {}});
+    return bodies.pages(heading.opened, options, mastheadOfMatch(heading, words(PageLabel::EntryPage)));
 }
 
 } // namespace setfolio

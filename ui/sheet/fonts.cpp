@@ -87,16 +87,29 @@ bool isOwn(const QString& words, const QFont& font) {
     return std::ranges::all_of(words, [&](QChar letter) { return own.supportsCharacter(letter); });
 }
 
+/// In other typefaces than Inter the last letter may reach far out of the room that it takes up. The runs moved so that
+/// all ink lies in the text's own room; returns how wide that has to be, in pixels.
+double holdInk(QList<QGlyphRun>& runs, QRectF& ink, double width) {
+    const double outLeft = std::max(0.0, -ink.left());
+    for (QGlyphRun& run : runs)
+        run = atOrigin(run, {-outLeft, 0});
+    ink.translate(outLeft, 0);
+    return std::max(width + outLeft, ink.right());
+}
+
 void takeLine(const QTextLine& line, const QFont& font, ShapedText& text) {
     const QPointF origin(line.naturalTextRect().left(), line.ascent());
     for (const QGlyphRun& run : line.glyphRuns())
         text.runs += atOrigin(run, origin);
     double width = line.naturalTextWidth();
-    if (text.runs.size() == 1 && isOwn(text.text, font))
+    const bool own = isOwn(text.text, font);
+    if (own && text.runs.size() == 1)
         width += useOwnGlyphs(text.runs.front(), text.text);
     QRectF ink;
     for (const QGlyphRun& run : text.runs)
         ink |= inkOf(run);
+    if (!own)
+        width = holdInk(text.runs, ink, width);
     const double em = ShapedText::pixels;
     text.ink = QRectF(ink.x() / em, ink.y() / em, ink.width() / em, ink.height() / em);
     text.advance = width / em - text.tracking;

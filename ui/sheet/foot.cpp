@@ -23,8 +23,8 @@ void drawOutcome(Draft& draft, double top, const QString& head, const TeamName& 
         draft.fitted(foot.as(ItemRole::Score), {right, top + 3.6}, points, {12, weight, soot, TextAlign::Right}, 10);
     const double room = right - resultLeft - used - 1.5;
     const bool isLong = draft.width(team.name, {smallestPoints, weight}) > room && !team.code.isEmpty();
-    draft.fitted(foot.as(ItemRole::Value), {resultLeft, top + 3.6}, isLong ? team.code : team.name, {8.6, weight},
-                 room);
+    draft.named(foot.as(ItemRole::Value), {resultLeft, top + 3.6}, isLong ? team.code : team.name, {8.6, weight}, room,
+                {2, -1.4, 2.2});
     draft.ruleAcross(foot.as(ItemRole::Rule), resultLeft, right, top + 4.9, 0.15, paleRule);
 }
 

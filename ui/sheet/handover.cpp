@@ -165,7 +165,7 @@ QString HandOverPen::stoodBefore(Team team, Slot slot) const {
     const std::vector<Standing>& stood = m_set.teams[team].slots[slot.index()].stood;
     for (const Standing& standing : stood)
         numbers += shirtWords(standing.number);
-    return numbers.join(QStringLiteral(" "));
+    return numbers.join(QStringLiteral(", "));
 }
 
 /// The order of service from who serves next on, with all who have stood in the slot: a number is bound to its slot.

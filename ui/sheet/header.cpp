@@ -3,6 +3,11 @@
 #include "ui/sheet/masthead.h"
 #include "ui/wording/pagewords.h"
 
+#include <QTextBoundaryFinder>
+
+#include <algorithm>
+#include <array>
+
 namespace setfolio::sheet {
 
 namespace {
@@ -45,6 +50,38 @@ std::vector<Field> fieldsOf(const Scene& scene) {
     return fields;
 }
 
+/// Two lines of about the same length.
+std::array<QString, 2> halves(const Draft& draft, const QString& words, const TextStyle& style) {
+    std::array<QString, 2> best{words, {}};
+    double longest = draft.width(words, style);
+    QTextBoundaryFinder finder(QTextBoundaryFinder::Grapheme, words);
+    while (finder.toNextBoundary() != -1) {
+        const QString first = words.left(finder.position()).trimmed(), second = words.mid(finder.position()).trimmed();
+        if (const double longer = std::max(draft.width(first, style), draft.width(second, style)); longer < longest) {
+            longest = longer;
+            best = {first, second};
+        }
+    }
+    return best;
+}
+
+/// In the middle of a plate: smaller where the plate is too narrow, and in two lines where it is too narrow for the
+/// smallest type.
+void drawCode(Draft& draft, const Tag& tag, const QRectF& plate, const QString& code, const TextStyle& style) {
+    constexpr double edge = 0.7, lineStep = 2.15;
+    const double wanted = std::max(draft.width(code, style), 0.01);
+    const TextStyle fitting =
+        style.sized(std::clamp(style.points * (plate.width() - 2.4) / wanted, smallestPoints, style.points));
+    const double room = plate.width() - 2 * edge;
+    if (draft.width(code, fitting) <= room)
+        return draft.textAt(tag, plate.center(), code, fitting);
+    double down = -lineStep / 2;
+    for (const QString& half : halves(draft, code, fitting)) {
+        draft.textAt(tag, plate.center() + QPointF(0, down), shortened(draft, half, fitting, room), fitting);
+        down += lineStep;
+    }
+}
+
 /// The court as the scorer sees it: which team is on which side of the net.
 void drawCourt(Draft& draft, const Scene& scene) {
     constexpr double left = 192.5;
@@ -56,10 +93,7 @@ void drawCourt(Draft& draft, const Scene& scene) {
         if (team == Team::Home)
             draft.rect(header.as(ItemRole::Plate).of({}), area, soot);
         const TextStyle code{8, FontWeight::Bold, team == Team::Home ? white : soot, TextAlign::Centre};
-        const QString name = scene.name(team).code;
-        const double wanted = draft.width(name, code);
-        draft.textAt(header.as(ItemRole::PlateText), area.center(), name,
-                     code.sized(std::clamp(8 * (area.width() - 3) / std::max(wanted, 0.01), smallestPoints, 8.0)));
+        drawCode(draft, header.as(ItemRole::PlateText), area, scene.name(team).code, code);
     };
     if (scene.set.left) {
         half(*scene.set.left, left);
@@ -79,11 +113,15 @@ void drawPlate(Draft& draft, const Tag& tag, const QRectF& box, const TeamName& 
     else
         draft.rect(tag.as(ItemRole::Plate), box.adjusted(0.25, 0.25, -0.25, -0.25), std::nullopt,
                    {soot, 0.5, {}, false});
-    const TextStyle style{points, FontWeight::Bold, solid ? white : soot, TextAlign::Centre};
-    const double wanted = std::max(draft.width(name.code, style), 0.01);
-    const double fitting = std::clamp(points * (box.width() - 2.4) / wanted, smallestPoints, points);
-    draft.textAt(tag.as(ItemRole::PlateText), box.center(),
-                 shortened(draft, name.code, style.sized(fitting), box.width() - 1.4), style.sized(fitting));
+    drawCode(draft, tag.as(ItemRole::PlateText), box, name.code,
+             {points, FontWeight::Bold, solid ? white : soot, TextAlign::Centre});
+}
+
+void drawTeamName(Draft& draft, const Tag& tag, QPointF corner, const QString& said, const QString& name, double room) {
+    constexpr TextStyle style{10.5, FontWeight::SemiBold};
+    const bool inLines = draft.width(name, style.sized(smallestPoints)) > room; // which come closer to the label
+    draft.fitted(tag, corner + QPointF(0, inLines ? 2.6 : 3), said, labelStyle, room);
+    draft.named(tag.as(ItemRole::Value), corner + QPointF(0, 7.1), name, style, room, underLabel);
 }
 
 void drawHeader(Draft& draft, const Scene& scene, PageNumber page) {

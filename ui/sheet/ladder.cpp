@@ -5,6 +5,9 @@
 #include "ui/sheet/term.h"
 #include "ui/wording/markwords.h"
 
+#include <algorithm>
+#include <array>
+
 namespace setfolio::sheet {
 
 namespace {
@@ -101,11 +104,14 @@ bool isWonAgain(const std::vector<RunningPoint>& running, const RunningPoint& po
 
 void LadderPen::rail(Team team) {
     const std::vector<RunningPoint>& running = m_scene.team(team).running;
-    for (const RunningPoint& running1 : running)
-        if (running1.total >= m_rungs.first && running1.total <= last() && !isWonAgain(running, running1))
-            point(team, running1);
-        else if (running1.total >= m_rungs.first && running1.total <= last())
-            wonAgain(team, running1);
+    for (const RunningPoint& each : running) {
+        if (each.total < m_rungs.first || each.total > last())
+            continue;
+        if (isWonAgain(running, each))
+            wonAgain(team, each);
+        else
+            point(team, each);
+    }
     const int reached = running.empty() ? 0 : std::ranges::max(running, {}, &RunningPoint::total).total;
     const TextStyle unused{std::max(smallestPoints, m_points - 0.6), FontWeight::Regular, label, TextAlign::Centre};
     for (int total = std::max(m_rungs.first, reached + 1); total <= last(); ++total)
@@ -144,12 +150,27 @@ void LadderPen::mark(const Tag& entry, QPointF centre, const RunningPoint& point
     Q_UNREACHABLE();
 }
 
+/// Where the small crosses of one rung stand, from the middle of its number: across in millimetres, down in pitches. A
+/// number may be taken back, won again, and taken back again: its second cross stands under the first.
+QPointF crossPlace(std::ptrdiff_t cross, std::ptrdiff_t of) {
+    constexpr double beside = 3.35;
+    if (of <= 2)
+        return {-beside, cross == 0 ? -0.22 : 0.22};
+    constexpr std::array places{QPointF(-beside, -0.3), QPointF(-beside, 0), QPointF(-beside, 0.3),
+                                QPointF(beside, 0.22), QPointF(beside, -0.22)};
+    return places[static_cast<std::size_t>(std::min<std::ptrdiff_t>(cross, places.size() - 1))];
+}
+
 void LadderPen::wonAgain(Team team, const RunningPoint& point) {
     const InkStyle& ink = m_scene.inkOf(point.round);
     const std::vector<RunningPoint>& running = m_scene.team(team).running;
-    // A number may be taken back, won again, and taken back again: its second cross stands under the first.
-    const bool isFirst = std::ranges::find(running, point.total, &RunningPoint::total)->entry == point.entry;
-    const QPointF place(railCentre(team) - 3.35, centreOf(point.total) + m_pitch * (isFirst ? -0.22 : 0.22));
+    const auto isBeside = [&](const RunningPoint& other) {
+        return other.total == point.total && isWonAgain(running, other);
+    };
+    const auto own = std::ranges::find(running, point.place, &RunningPoint::place);
+    const QPointF from =
+        crossPlace(std::count_if(running.begin(), own, isBeside), std::ranges::count_if(running, isBeside));
+    const QPointF place(railCentre(team) + from.x(), centreOf(point.total) + m_pitch * from.y());
     m_draft.textAt(tag(ItemRole::RunningCross, team).of(point.entry), place, QStringLiteral("\u00d7"),
                    {6.5, FontWeight::Bold, ink.colour, TextAlign::Centre});
 }

@@ -58,9 +58,7 @@ void TrackPen::strip() {
     const TeamName& name = m_heading.opened.teams[m_team];
     drawPlate(m_draft, m_tag, {0, top(), 18, stripHeight}, name, 13);
     m_draft.ruleAcross(rule(), 0, ladderRight, top(), 0.5, soot);
-    m_draft.fitted(m_tag, {20.5, top() + 3}, teamWords(m_team, m_set.servesFirst, name.colour), labelStyle, 74);
-    m_draft.named(m_tag.as(ItemRole::Value), {20.5, top() + 7.1}, name.name, {10.5, FontWeight::SemiBold}, 74,
-                  underLabel);
+    drawTeamName(m_draft, m_tag, {20.5, top()}, teamWords(m_team, m_set.servesFirst, name.colour), name.name, 74);
     m_draft.text(m_tag, {97, top() + 3}, words(PageLabel::Liberos), labelStyle);
     QStringList liberos;
     for (const ShirtNumber libero : m_set.teams[m_team].liberos)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/sheet/masthead.h"
 
+#include "ui/wording/pagewords.h"
 #include "ui/wording/signoffwords.h"
 
 namespace setfolio::sheet {
@@ -55,6 +56,12 @@ std::vector<Field> placeFields(const MatchOpened& opened, const QLocale& locale)
     return {{words(SheetLabel::Venue), opened.venue, 54},
             {words(SheetLabel::Date), dateWords(opened.date, locale), 32},
             {words(SheetLabel::Scheduled), timeWords(opened.scheduled, locale), 17}};
+}
+
+Masthead mastheadOfMatch(const MatchHeading& heading, const QString& title) {
+    const PerTeam<int>& won = heading.setsWon;
+    const bool begun = won.home + won.visitors > 0;
+    return {words(PageLabel::Match), begun ? scoreWords(won.home, won.visitors) : QString(), title, {}};
 }
 
 void drawMasthead(Draft& draft, const MatchOpened& opened, const SheetOptions& options, const Masthead& masthead,

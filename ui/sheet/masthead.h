@@ -38,6 +38,8 @@ struct Masthead {
     QString title;             ///< "Libero tracking sheet"
     std::vector<Field> fields; ///< after the place and the time
 };
+/// That of a sheet of the match: the plate tells the sets won.
+[[nodiscard]] Masthead mastheadOfMatch(const MatchHeading& heading, const QString& title);
 void drawMasthead(Draft& draft, const MatchOpened& opened, const SheetOptions& options, const Masthead& masthead,
                   PageNumber page);
 

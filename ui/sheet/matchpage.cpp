@@ -66,12 +66,7 @@ private:
 };
 
 Masthead MatchPen::masthead() const {
-    Masthead masthead;
-    masthead.plateWord = words(PageLabel::Match);
-    const PerTeam<int>& won = m_record.heading.setsWon;
-    if (won.home + won.visitors > 0)
-        masthead.plateNumeral = scoreWords(won.home, won.visitors);
-    masthead.title = words(PageLabel::MatchPage);
+    Masthead masthead = mastheadOfMatch(m_record.heading, words(PageLabel::MatchPage));
     const bool begun = !m_record.sets.empty();
     const auto code = [&](const std::optional<Team>& team) { return team ? opened().teams[*team].code : QString(); };
     masthead.fields = {
@@ -127,9 +122,8 @@ void MatchPen::drawTeam(Draft& draft, Team team) {
     const double left = team == Team::Home ? 0 : pitch;
     drawPlate(draft, tag, {left, blockTop, 18, stripHeight}, name, 13);
     draft.ruleAcross(tag.as(ItemRole::Rule), left, left + third, blockTop, 0.5, soot);
-    draft.fitted(tag, {left + 20.5, blockTop + 3}, teamWords(team, std::nullopt, name.colour), labelStyle, third - 21);
-    draft.named(tag.as(ItemRole::Value), {left + 20.5, blockTop + 7.1}, name.name, {10.5, FontWeight::SemiBold},
-                third - 21, underLabel);
+    drawTeamName(draft, tag, {left + 20.5, blockTop}, teamWords(team, std::nullopt, name.colour), name.name,
+                 third - 21);
     const double top = blockTop + stripHeight;
     field(draft, {left, top}, PageLabel::Coach, m_record.heading.rosters[team].coach.simplified(), 44);
     field(draft, {left + 46, top}, PageLabel::Captain, captainOf(team), 13);

@@ -34,12 +34,15 @@ std::vector<SetRecord> setsOf(const MatchRecord& record) {
     return sets;
 }
 
+bool countsInResult(const MatchRecord& record, const SetRecord& set) {
+    return !set.cancelled && static_cast<std::size_t>(set.number - 1) < record.heading.setScores.size();
+}
+
 /// The points of a set: a set that counts as the result of the match states it, for a forfeit may give it points that
 /// nobody played; any other as it stands.
 std::optional<PerTeam<int>> pointsOf(const MatchRecord& record, const SetRecord& set) {
-    const auto index = static_cast<std::size_t>(set.number - 1);
-    if (!set.cancelled && index < record.heading.setScores.size())
-        return record.heading.setScores[index];
+    if (countsInResult(record, set))
+        return record.heading.setScores[static_cast<std::size_t>(set.number - 1)];
     return set.started ? std::optional(set.score) : std::nullopt;
 }
 
@@ -55,7 +58,7 @@ TableRow rowOf(const MatchRecord& record, const SetRecord& set, const QLocale& l
     row.cells.push_back(QString::number(set.number));
     for (const Team team : bothTeams) {
         row.cells.push_back(points ? QString::number((*points)[team]) : QString());
-        if (points && set.result && !set.cancelled)
+        if (points && countsInResult(record, set))
             sums.points[team] += (*points)[team];
     }
     row.cells.push_back(set.servesFirst ? record.heading.opened.teams[*set.servesFirst].code : QString());
@@ -122,7 +125,7 @@ Table resultTable(const MatchRecord& record, const QLocale& locale, double width
 Table officialsTable(const MatchRecord& record, double width) {
     Table table;
     table.title = words(SheetLabel::Officials);
-    table.columns = {{words(PageLabel::Role), 30}, {words(PageLabel::Name), width - 30, true}};
+    table.columns = {{words(PageLabel::Role), 33}, {words(PageLabel::Name), width - 33, true}};
     for (const Official& official : record.heading.officials)
         table.rows.push_back({{roleWords(official.role, 0), official.name.simplified()}});
     if (table.rows.empty())

@@ -25,13 +25,16 @@ QString nameOf(const std::vector<Official>& officials, Role role) {
     return found == officials.end() ? QString() : found->name.simplified();
 }
 
-/// A name that takes three lines has them close under its role, and the rule below lower.
+/// A name that takes three lines has them close under its role, and the rule below lower; high letters may leave room
+/// for two only.
 void drawSigner(Draft& draft, double top, const QString& role, const QString& name, bool last) {
     const double room = signersRight - signersLeft;
-    const bool high = nameLines(draft, name, smallName, room, mostLines).size() == mostLines;
+    constexpr NameLines close{mostLines, -2.1, 2.1}, usual{mostLines - 1, -1.1, 2.4};
+    const NameBlock block = nameBlock(draft, {}, name, smallName, room, close);
+    const bool high = block.lines.size() == mostLines;
     draft.fitted(foot, {signersLeft, top + (high ? 7.8 : 8.2)}, role, labelStyle, room);
     draft.named(foot.as(ItemRole::OfficialName), {signersLeft, top + 12.1}, name, {7.8, FontWeight::Medium}, room,
-                {mostLines, high ? -2.1 : -1.1, high ? 2.1 : 2.4});
+                high ? close : usual);
     draft.ruleAcross(foot.as(ItemRole::SignatureLine), signatureLeft, signatureRight, top + 13.2, 0.2, soot);
     if (!last)
         draft.ruleAcross(foot.as(ItemRole::Rule), signersLeft, signersRight, top + (high ? 15.1 : 14.4), 0.15,
@@ -106,11 +109,40 @@ Lines linesOf(const Draft& draft, const std::vector<Group>& groups, int most) {
     return lines;
 }
 
+/// The room above a line, in lines.
+double gapOf(const Line& line) {
+    return line.kind == Line::Kind::Role ? groupGap : 1;
+}
+
 double pitchOf(const Lines& lines) {
     double units = -groupGap;
     for (const Line& line : lines)
-        units += line.kind == Line::Kind::Role ? groupGap : 1;
+        units += gapOf(line);
     return std::min(3.1, linesHeight / units);
+}
+
+TextShape shapeOf(const Draft& draft, const Line& line, double points) {
+    const bool small = line.kind == Line::Kind::Role || line.kind == Line::Kind::PartOfName;
+    return {{othersLeft, 0},
+            small ? smallestPoints : points,
+            soot,
+            TextAlign::Left,
+            draft.fonts().shape(line.text, FontWeight::Medium)};
+}
+
+/// Whether no line touches the one above it.
+bool standClear(const Draft& draft, const Lines& lines, double pitch, double points) {
+    for (std::size_t i = 1; i < lines.size(); ++i) {
+        const TextShape line = shapeOf(draft, lines[i], points);
+        if (clearPitch(shapeOf(draft, lines[i - 1], points), line, 0) > pitch * gapOf(lines[i]))
+            return false;
+    }
+    return true;
+}
+
+bool fit(const Draft& draft, const Lines& lines) {
+    const double pitch = pitchOf(lines);
+    return pitch >= leastPitch && standClear(draft, lines, pitch, smallestPoints);
 }
 
 /// What fits: long names are shortened before anyone is left out.
@@ -118,11 +150,11 @@ Lines fittingLines(const Draft& draft, const std::vector<Group>& groups) {
     Lines lines;
     for (int most = mostLines; most > 0; --most) {
         lines = linesOf(draft, groups, most);
-        if (pitchOf(lines) >= leastPitch)
+        if (fit(draft, lines))
             return lines;
     }
     Line more;
-    for (lines.push_back(more); pitchOf(lines) < leastPitch; lines.back() = more) {
+    for (lines.push_back(more); !fit(draft, lines); lines.back() = more) {
         const Line& last = lines[lines.size() - 2]; // the line after it says how many there are
         if (last.kind == Line::Kind::Name)
             more.cutShort.prepend(last.full);
@@ -135,13 +167,15 @@ Lines fittingLines(const Draft& draft, const std::vector<Group>& groups) {
 void drawOthers(Draft& draft, const std::vector<Official>& officials) {
     const Lines lines = fittingLines(draft, groupsOf(officials));
     const double pitch = pitchOf(lines);
+    constexpr double usualPoints = 7.4;
+    const bool large = pitch >= 2.9 && standClear(draft, lines, pitch, usualPoints);
     double baseline = footTop + firstDown;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const Line& line = lines[i];
         draft.addCutShort(line.cutShort);
         if (i > 0)
-            baseline += pitch * (line.kind == Line::Kind::Role ? groupGap : 1);
-        const double points = line.kind == Line::Kind::PartOfName || pitch < 2.9 ? smallestPoints : 7.4;
+            baseline += pitch * gapOf(line);
+        const double points = line.kind != Line::Kind::PartOfName && large ? usualPoints : smallestPoints;
         if (line.kind == Line::Kind::Role)
             draft.fitted(foot, {othersLeft, baseline}, line.text, labelStyle, right - othersLeft);
         else if (line.kind == Line::Kind::Empty)

@@ -13,7 +13,7 @@ namespace {
 
 constexpr double right = 48;
 constexpr double linePitch = 4.8;
-constexpr double teamLeft = 12.4, whoLeft = 20.6, setLeft = 34, scoreLeft = 39;
+constexpr double teamLeft = 12.4, whoLeft = 24, setLeft = 34, scoreLeft = 39;
 constexpr QRgb yellowCard = 0xFFFFD54A;
 constexpr QRgb redCard = 0xFFA3161E;
 constexpr QSizeF cardSize(2.7, 3.6);
@@ -82,7 +82,7 @@ public:
 
 private:
     void cell(double left, double next, const QString& words) {
-        m_draft.fitted(m_tag, {left, m_baseline}, words, lineStyle, next - left - 0.8);
+        m_draft.named(m_tag, {left, m_baseline}, words, lineStyle, next - left - 0.8, {2, -1.6, 2.15});
     }
     void cards(const Shown& shown) {
         double left = 0;

@@ -36,6 +36,9 @@ struct PageNumber {
 /// A team's plate: solid for the first-listed team, outlined for the second.
 void drawPlate(Draft& draft, const Tag& tag, const QRectF& box, const TeamName& name, double points);
 
+/// A team's name under what is said of it, in a strip whose top left corner is `corner`.
+void drawTeamName(Draft& draft, const Tag& tag, QPointF corner, const QString& label, const QString& name, double room);
+
 void drawHeader(Draft& draft, const Scene& scene, PageNumber page);
 void drawStrip(Draft& draft, const Scene& scene, Team team);
 void drawSlots(Draft& draft, const Scene& scene, Team team);

@@ -88,7 +88,11 @@ void PicturePen::changes() {
 /// Code and points of each team at the end of its line; kept apart where the lines end close together.
 void PicturePen::ends() {
     PerTeam<double> place{y(m_set.score.home), y(m_set.score.visitors)};
-    constexpr double apart = 4;
+    const auto labelOf = [&](Team team) { return m_teams[team].code + u' ' + QString::number(m_set.score[team]); };
+    const auto isWide = [&](Team team) {
+        return m_draft.width(labelOf(team), {smallestPoints, FontWeight::Bold}) > codeRoom - 1.6;
+    };
+    const double apart = std::ranges::any_of(bothTeams, isWide) ? 4.8 : 4; // wide ones take two lines
     if (std::abs(place.home - place.visitors) < apart) {
         const Team upper = m_set.score.home >= m_set.score.visitors ? Team::Home : Team::Visitors;
         const double middle =
@@ -97,10 +101,9 @@ void PicturePen::ends() {
         place[opponentsOf(upper)] = middle + apart / 2;
     }
     for (const Team team : bothTeams) {
-        const QString words = m_teams[team].code + u' ' + QString::number(m_set.score[team]);
         const TextStyle style{8, team == Team::Home ? FontWeight::Bold : FontWeight::Medium};
-        m_draft.fitted(body.as(ItemRole::Value), {m_plot.right() + 1.6, place[team] + halfCap(8)}, words, style,
-                       codeRoom - 1.6);
+        m_draft.named(body.as(ItemRole::Value), {m_plot.right() + 1.6, place[team] + halfCap(8)}, labelOf(team), style,
+                      codeRoom - 1.6, {2, -1.1, 2.15});
     }
 }
 

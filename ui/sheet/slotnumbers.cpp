@@ -4,21 +4,23 @@
 
 #include "ui/wording/markwords.h"
 
+#include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace setfolio::sheet {
 
 namespace {
 
-/// From the largest down; a line for a ringed captain is lower, so that three of them clear the row.
-std::vector<SlotHand> handsFor(CaptainMark captain) {
+/// From the largest down.
+std::vector<SlotHand> allHands() {
     std::vector<SlotHand> hands;
     for (double points = 9.2; points >= 7.9 - 1e-9; points -= 0.3)
         hands.push_back({points, 1, 0});
     for (double points = 7.4; points > smallestPoints; points -= 0.35)
         hands.push_back({points, 2, 3.8});
     hands.push_back({smallestPoints, 2, 3.8});
-    hands.push_back({smallestPoints, 3, captain == CaptainMark::RingedNumber ? 2.5 : 2.7});
+    hands.push_back({smallestPoints, 3, 2.7});
     return hands;
 }
 
@@ -91,7 +93,7 @@ SlotNumbers::Lines SlotNumbers::evened(std::size_t first, const SlotHand& hand) 
 }
 
 SlotNumbers::Fitted SlotNumbers::fitted() const {
-    const std::vector<SlotHand> hands = handsFor(captainMark());
+    const std::vector<SlotHand> hands = allHands();
     for (const SlotHand& hand : hands)
         if (static_cast<int>(broken(1, hand, m_room).size()) <= hand.lines)
             return {hand, evened(1, hand), 1};
@@ -99,6 +101,30 @@ SlotNumbers::Fitted SlotNumbers::fitted() const {
     for (std::size_t first = 2;; ++first)
         if (Lines lines = broken(first, least, m_room); static_cast<int>(lines.size()) <= least.lines)
             return {least, std::move(lines), first};
+}
+
+double SlotNumbers::heightOf(const std::vector<std::size_t>& line, const SlotHand& hand) const {
+    const auto ringed = std::ranges::find_if(line, [this](std::size_t index) { return isRinged(index); });
+    return ringed != line.end() ? widthOf(*ringed, hand) : 2 * halfCap(hand.points);
+}
+
+/// Three lines, one of them with a ring, clear each other and the row's rules by the same; any others are evenly apart.
+std::vector<double> SlotNumbers::middles(const Fitted& fitted) const {
+    const SlotHand& hand = fitted.hand;
+    std::vector<double> middles, heights;
+    for (const std::vector<std::size_t>& line : fitted.lines) {
+        middles.push_back(hand.pitch * (double(middles.size()) - double(fitted.lines.size() - 1) / 2));
+        heights.push_back(heightOf(line, hand));
+    }
+    if (middles.size() < 3 || std::ranges::max(heights) == std::ranges::min(heights))
+        return middles;
+    const double gap = (rowHeight - std::accumulate(heights.begin(), heights.end(), 0.0)) / double(heights.size() + 1);
+    double top = -rowHeight / 2;
+    for (std::size_t i = 0; i < heights.size(); ++i) {
+        middles[i] = top + gap + heights[i] / 2;
+        top += gap + heights[i];
+    }
+    return middles;
 }
 
 std::span<const Standing> beyondRow(const Draft& draft, const Scene& scene, Team team, Slot slot) {

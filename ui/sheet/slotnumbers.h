@@ -49,6 +49,8 @@ public:
     [[nodiscard]] Fitted fitted() const;
     [[nodiscard]] bool isRinged(std::size_t index) const;
     [[nodiscard]] bool hasLetter(std::size_t index) const;
+    /// The middles of the lines, downwards from the middle of the row.
+    [[nodiscard]] std::vector<double> middles(const Fitted& fitted) const;
     /// With the captain's ring or letter.
     [[nodiscard]] double widthOf(std::size_t index, const SlotHand& hand) const;
 
@@ -56,6 +58,7 @@ private:
     [[nodiscard]] CaptainMark captainMark() const { return m_scene.heading.opened.rulebook.captainMark; }
     [[nodiscard]] bool isCaptain(std::size_t index) const;
     [[nodiscard]] Lines broken(std::size_t first, const SlotHand& hand, double room) const;
+    [[nodiscard]] double heightOf(const std::vector<std::size_t>& line, const SlotHand& hand) const;
     [[nodiscard]] Lines evened(std::size_t first, const SlotHand& hand) const;
 
     const Draft& m_draft;

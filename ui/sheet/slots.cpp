@@ -83,15 +83,17 @@ void SlotPen::later(Slot slot) {
         return;
     const SlotNumbers::Fitted fitted = numbers(slot).fitted();
     const SlotHand& hand = fitted.hand;
-    QPointF from(laterLeft, rowCentre(m_team, slot) - hand.pitch * static_cast<double>(fitted.lines.size() - 1) / 2);
+    const std::vector<double> middles = numbers(slot).middles(fitted);
+    QPointF from(laterLeft, rowCentre(m_team, slot) + middles.front());
     if (fitted.first > 1) {
         const TextStyle style = hand.style(true);
         m_draft.textAt(m_tag.as(ItemRole::NoteNumber).of(row.stood[fitted.first - 1].since), from, olderMark(), style);
         from.rx() += m_draft.width(olderMark(), style) + hand.gap();
     }
-    for (const std::vector<std::size_t>& line : fitted.lines) {
-        laterLine(slot, line, hand, from);
-        from = {laterLeft, from.y() + hand.pitch};
+    for (std::size_t i = 0; i < fitted.lines.size(); ++i) {
+        from.setY(rowCentre(m_team, slot) + middles[i]);
+        laterLine(slot, fitted.lines[i], hand, from);
+        from.setX(laterLeft);
     }
 }
 

@@ -61,10 +61,8 @@ void StripPen::name() {
     const TeamName& name = m_scene.name(m_team);
     drawPlate(m_draft, m_tag, {0, m_top, 18, stripHeight}, name, 13);
     m_draft.ruleAcross(m_tag.as(ItemRole::Rule), 0, mainRight, m_top, 0.5, soot);
-    label(20.5, teamWords(m_team, m_scene.set.servesFirst, name.colour), captainApart() ? captainLeft - 22 : 58);
-    const double room = captainApart() ? captainLeft - 22 : 58;
-    m_draft.named(m_tag.as(ItemRole::Value), {20.5, m_top + valueDown}, name.name, {10.5, FontWeight::SemiBold}, room,
-                  underLabel);
+    drawTeamName(m_draft, m_tag, {20.5, m_top}, teamWords(m_team, m_scene.set.servesFirst, name.colour), name.name,
+                 captainApart() ? captainLeft - 22 : 58);
 }
 
 /// Where the rulebook gives her number a place of its own.

@@ -16,6 +16,12 @@ namespace {
 constexpr double cellGap = 1.2; ///< after the words of a column
 constexpr double titleHeight = 4.6;
 constexpr double headsHeight = 3.4;
+constexpr double headStep = 2.35; ///< from line to line of the heads
+
+/// How much of a column's room lies before the place from which its words are set.
+double shareBefore(TextAlign align) {
+    return align == TextAlign::Left ? 0 : align == TextAlign::Right ? 1 : 0.5;
+}
 
 /// From line to line within a row.
 double lineStep(double points) {
@@ -25,34 +31,48 @@ double lineStep(double points) {
 } // namespace
 
 TablePen::TablePen(const Draft& measure, Table table) : m_table(std::move(table)) {
+    for (const TableColumn& column : m_table.columns)
+        m_heads.push_back(wrapped(measure, column.head, labelStyle, column.width - cellGap));
     for (const TableRow& row : m_table.rows) {
-        std::vector<QStringList> cells;
-        for (std::size_t i = 0; i < m_table.columns.size(); ++i) {
-            const QString words = i < row.cells.size() ? row.cells[i] : QString();
-            const TableColumn& column = m_table.columns[i];
-            cells.push_back(column.wraps ? wrapped(measure, words, styleOf(row), column.width - cellGap)
-                                         : QStringList{words});
-        }
-        m_lines.push_back(std::move(cells));
+        std::vector<CellLines> cells;
+        for (std::size_t i = 0; i < m_table.columns.size(); ++i)
+            cells.push_back(
+                broken(measure, i < row.cells.size() ? row.cells[i] : QString(), m_table.columns[i], styleOf(row)));
+        m_cells.push_back(std::move(cells));
     }
+}
+
+TablePen::CellLines TablePen::broken(const Draft& measure, const QString& words, const TableColumn& column,
+                                     const TextStyle& style) {
+    const double room = column.width - cellGap;
+    if (column.wraps)
+        return {wrapped(measure, words, style, room), style.points};
+    const double wanted = measure.width(words, style);
+    const double points = wanted > room ? std::max(smallestPoints, style.points * room / wanted) : style.points;
+    return {wrapped(measure, words, style.sized(points), room * (1 + 1e-9)), points};
 }
 
 TextStyle TablePen::styleOf(const TableRow& row) const {
     return {m_table.points, row.strong ? FontWeight::Bold : FontWeight::Medium};
 }
 
-bool TablePen::hasHeads() const {
-    return std::ranges::any_of(m_table.columns, [](const TableColumn& column) { return !column.head.isEmpty(); });
+std::size_t TablePen::headLines() const {
+    qsizetype most = 0;
+    for (const QStringList& head : m_heads)
+        most = std::max(most, head.size());
+    return static_cast<std::size_t>(most);
 }
 
 double TablePen::headHeight() const {
-    return (m_table.title.isEmpty() ? 0.6 : titleHeight) + (hasHeads() ? headsHeight : 0);
+    const std::size_t lines = headLines();
+    return (m_table.title.isEmpty() ? 0.6 : titleHeight) +
+           (lines > 0 ? headsHeight + headStep * static_cast<double>(lines - 1) : 0);
 }
 
 std::size_t TablePen::linesOf(std::size_t row) const {
     qsizetype most = 1;
-    for (const QStringList& cell : m_lines[row])
-        most = std::max(most, cell.size());
+    for (const CellLines& cell : m_cells[row])
+        most = std::max(most, cell.lines.size());
     return static_cast<std::size_t>(most);
 }
 
@@ -79,22 +99,28 @@ void TablePen::drawHead(Draft& draft, Zone zone, const QRectF& area) const {
         y += titleHeight - 0.6;
     }
     double x = area.left();
-    for (const TableColumn& column : m_table.columns) {
+    for (std::size_t i = 0; i < m_table.columns.size(); ++i) {
+        const TableColumn& column = m_table.columns[i];
         const double room = column.width - cellGap;
-        const double at = column.align == TextAlign::Left    ? x
-                          : column.align == TextAlign::Right ? x + room
-                                                             : x + room / 2;
-        if (!column.head.isEmpty())
-            draft.fitted(tag, {at, y + 2.9}, column.head, {6, FontWeight::Medium, label, column.align}, room);
+        double baseline =
+            y + 2.9 + headStep * static_cast<double>(headLines() - static_cast<std::size_t>(m_heads[i].size()));
+        for (const QString& line : m_heads[i]) {
+            draft.text(tag, {x + room * shareBefore(column.align), baseline}, line,
+                       {labelStyle.points, labelStyle.weight, label, column.align});
+            baseline += headStep;
+        }
         x += column.width;
     }
     const double bottom = area.top() + headHeight();
-    if (hasHeads())
+    if (headLines() > 0)
         draft.ruleAcross(tag.as(ItemRole::Rule), area.left(), area.right(), bottom, 0.15, paleRule);
 }
 
-void TablePen::strike(Draft& draft, const Tag& tag, double left, double right, double centre) const {
-    drawStrike(draft, tag.as(ItemRole::MarkStrike), left - 0.4, right + 0.4, centre, 0.3, 0.25, soot);
+/// A little beyond the words on both sides, but not over the edge of the table: it may be that of the page.
+void TablePen::strike(Draft& draft, const Tag& tag, const Extent& words, double tableLeft, double centre) const {
+    constexpr double beyond = 0.4, width = 0.25;
+    drawStrike(draft, tag.as(ItemRole::MarkStrike), std::max(words.from - beyond, tableLeft + width / 2),
+               words.to + beyond, centre, 0.3, width, soot);
 }
 
 /// Cell after cell, so that the words of a cell follow each other for whoever reads the page as text.
@@ -106,31 +132,35 @@ void TablePen::drawRow(Draft& draft, const Tag& tag, double left, double top, st
     std::vector<Extent> written(lines);
     double x = left;
     for (std::size_t i = 0; i < m_table.columns.size(); ++i) {
-        const TableColumn& column = m_table.columns[i];
-        for (std::size_t line = 0; line < lines; ++line) {
-            const QString words = m_lines[m_place.row][i].value(qsizetype(m_place.line + line));
-            if (!words.isEmpty())
-                written[line].add(drawWords(draft, tag, {x, baselineOf(line)}, words, column));
-        }
-        x += column.width;
+        for (std::size_t line = 0; line < lines; ++line)
+            if (m_place.line + line < static_cast<std::size_t>(m_cells[m_place.row][i].lines.size()))
+                written[line].add(drawWords(draft, tag, {x, baselineOf(line)}, m_place.line + line, i));
+        x += m_table.columns[i].width;
     }
     for (std::size_t line = 0; row.struck && line < lines; ++line)
         if (!written[line].isEmpty())
-            strike(draft, tag, written[line].from, written[line].to, baselineOf(line) - halfCap(m_table.points));
+            strike(draft, tag, written[line], left, baselineOf(line) - halfCap(m_table.points));
 }
 
-/// Words of a cell whose column begins at `start`.
-TablePen::Extent TablePen::drawWords(Draft& draft, const Tag& tag, QPointF start, const QString& words,
-                                     const TableColumn& column) const {
-    TextStyle style = styleOf(m_table.rows[m_place.row]);
-    style.align = column.align;
-    const double room = column.width - cellGap;
-    const double at = start.x() + (column.align == TextAlign::Left    ? 0
-                                   : column.align == TextAlign::Right ? room
-                                                                      : room / 2);
-    const double used = draft.fitted(tag, {at, start.y()}, words, style, room);
-    const double from = at - (column.align == TextAlign::Left ? 0 : column.align == TextAlign::Right ? used : used / 2);
-    return {from, from + used};
+/// A line of a cell whose column begins at `start`. The lines of one that is written from the right end under each
+/// other.
+TablePen::Extent TablePen::drawWords(Draft& draft, const Tag& tag, QPointF start, std::size_t line,
+                                     std::size_t column) const {
+    const auto& [lines, points] = m_cells[m_place.row][column];
+    const QString words = lines.at(static_cast<qsizetype>(line));
+    TextStyle style = styleOf(m_table.rows[m_place.row]).sized(points);
+    style.align = m_table.columns[column].align;
+    const double share = shareBefore(style.align);
+    const double width = draft.width(words, style);
+    double at = start.x() + (m_table.columns[column].width - cellGap) * share;
+    if (style.align == TextAlign::Left && lines.first().isRightToLeft()) {
+        double widest = 0;
+        for (const QString& other : lines)
+            widest = std::max(widest, draft.width(other, style));
+        at += widest - width;
+    }
+    draft.text(tag, {at, start.y()}, words, style);
+    return {at - width * share, at + width * (1 - share)};
 }
 
 double TablePen::draw(Draft& draft, Zone zone, const QRectF& area, bool splits) {

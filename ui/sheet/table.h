@@ -13,7 +13,7 @@ namespace setfolio::sheet {
 struct TableColumn {
     QString head;
     double width = 10;  ///< millimetres, the gap after it included
-    bool wraps = false; ///< long words take several lines; else they are fitted into one
+    bool wraps = false; ///< long words take several lines; else they are written smaller, then in several lines
     TextAlign align = TextAlign::Left;
 };
 
@@ -73,19 +73,26 @@ private:
             to = other.to;
         }
     };
+    /// The words of a cell, broken into lines.
+    struct CellLines {
+        QStringList lines;
+        double points = 0;
+    };
+    [[nodiscard]] static CellLines broken(const Draft& measure, const QString& words, const TableColumn& column,
+                                          const TextStyle& style);
     [[nodiscard]] double headHeight() const;
     [[nodiscard]] double heightOf(std::size_t lines) const;
     [[nodiscard]] std::size_t linesOf(std::size_t row) const;
-    [[nodiscard]] bool hasHeads() const;
+    [[nodiscard]] std::size_t headLines() const;
     void drawHead(Draft& draft, Zone zone, const QRectF& area) const;
     void drawRow(Draft& draft, const Tag& tag, double left, double top, std::size_t lines) const;
-    Extent drawWords(Draft& draft, const Tag& tag, QPointF start, const QString& words,
-                     const TableColumn& column) const;
-    void strike(Draft& draft, const Tag& tag, double left, double right, double centre) const;
+    Extent drawWords(Draft& draft, const Tag& tag, QPointF start, std::size_t line, std::size_t column) const;
+    void strike(Draft& draft, const Tag& tag, const Extent& words, double tableLeft, double centre) const;
     [[nodiscard]] TextStyle styleOf(const TableRow& row) const;
 
     Table m_table;
-    std::vector<std::vector<QStringList>> m_lines; ///< of each cell of each row
+    std::vector<std::vector<CellLines>> m_cells; ///< of each row
+    std::vector<QStringList> m_heads;            ///< of each column
     TablePlace m_place;
     bool m_begun = false; ///< its title has been written once
 };

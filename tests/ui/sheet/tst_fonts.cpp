@@ -24,6 +24,8 @@ private Q_SLOTS:
     void everyGlyphStandsForItsCharacter();
     void aScriptFromTheRightKeepsItsOrder();
     void lettersThatJoinAreJoined();
+    void aTextStandsInItsOwnRoom_data();
+    void aTextStandsInItsOwnRoom();
     void anyTextIsDrawnWholeOrWithBoxes();
     void aTextIsShapedOnce();
 
@@ -125,6 +127,22 @@ void TestFonts::lettersThatJoinAreJoined() {
     const QList<quint32> alone = run.rawFont().glyphIndexesForString(text->text);
     QCOMPARE(run.glyphIndexes().size(), alone.size());
     QVERIFY(run.glyphIndexes() != alone); // forms for the middle of a word, not those that stand alone
+}
+
+void TestFonts::aTextStandsInItsOwnRoom_data() {
+    QTest::addColumn<QString>("words");
+    QTest::newRow("Arabic, whose last letter reaches far left") << QStringLiteral("فريق الأنهار");
+    QTest::newRow("Arabic and figures") << QStringLiteral("الأنهار 12");
+    QTest::newRow("Hebrew") << QStringLiteral("עמק הנחלים");
+    QTest::newRow("Chinese") << QStringLiteral("沼地排球");
+}
+
+void TestFonts::aTextStandsInItsOwnRoom() {
+    QFETCH(QString, words);
+    const SharedText text = m_fonts.shape(words, FontWeight::SemiBold);
+    QVERIFY(!text->ink.isEmpty());
+    QVERIFY2(text->ink.left() >= 0, qPrintable(QString::number(text->ink.left())));
+    QVERIFY2(text->ink.right() <= text->advance + 1e-9, qPrintable(QString::number(text->ink.right())));
 }
 
 /// Letters of all planes, halves of pairs, controls, marks that stand on nothing: no glyph is missing, for a missing

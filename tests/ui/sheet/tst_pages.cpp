@@ -4,6 +4,7 @@
 #include "tests/support/randommatch.h"
 #include "tests/support/sheetscenes.h"
 #include "ui/sheet/compose.h"
+#include "ui/sheet/slips.h"
 
 #include <QTest>
 
@@ -30,6 +31,10 @@ private Q_SLOTS:
     void aRemarkStandsOnOnePage();
     void aRemarkLongerThanAPageGoesOn();
     void noNumberOfAFullSlotIsLost();
+    void aCaptainsRingClearsTheRulesOfAFullRow();
+    void aNumberTakenBackOftenHasACrossForEachTime();
+    void marksInACrossedCellStandAfterTheCross();
+    void aSlipHoldsTheNamesOfAnyRoster();
     void theSameDrawingOnBothPapers();
     void composingIsPure();
 
@@ -252,6 +257,77 @@ void TestPages::noNumberOfAFullSlotIsLost() {
             told += static_cast<int>(older.size());
         }
     QVERIFY(told > 0);
+}
+
+/// Three lines of numbers in the lowest row, over its heavier rule, and in another; her ring in one of the lines.
+void TestPages::aCaptainsRingClearsTheRulesOfAFullRow() {
+    const SheetScene scene = sheetScene(QStringLiteral("demo"));
+    MatchHeading heading = scene.heading;
+    heading.opened.rulebook.captainMark = CaptainMark::RingedNumber;
+    for (int captain = 0; captain < 100; ++captain) {
+        SetRecord set = scene.set;
+        set.teams[Team::Home].captain.reset();
+        TeamRecord& team = set.teams[Team::Visitors];
+        team.captain = ShirtNumber(captain);
+        team.slots = {};
+        std::vector<Standing>& stood = team.slots[captain % 2 ? 5 : 2].stood;
+        stood.push_back({ShirtNumber((captain + 20) % 100), EntryNumber(4)});
+        constexpr int inRow = 14;
+        for (int i = 0; i < inRow; ++i)
+            stood.push_back({ShirtNumber(i == captain % inRow ? captain : (captain + 40 + i) % 100), EntryNumber(4)});
+        const std::vector<Page> pages = compose(heading, set);
+        const auto rings = std::ranges::count(pages.front().items, ItemRole::CaptainRing, &Item::role);
+        QVERIFY2(rings == 1, qPrintable(QStringLiteral("%1 rings for %2").arg(rings).arg(captain)));
+        QVERIFY2(faultsOf(pages.front()).isEmpty(), qPrintable(faultsOf(pages.front()).join(u'\n')));
+    }
+}
+
+void TestPages::aNumberTakenBackOftenHasACrossForEachTime() {
+    const SheetScene scene = sheetScene(QStringLiteral("demo"));
+    for (int times = 1; times <= 5; ++times) {
+        SetRecord set = scene.set;
+        std::vector<RunningPoint>& running = set.teams[Team::Home].running;
+        const auto won = std::ranges::find(running, 7, &RunningPoint::total);
+        std::vector<RunningPoint> before(static_cast<std::size_t>(times), *won);
+        for (RunningPoint& point : before) {
+            point.takenBack = true;
+            point.place = static_cast<int>(&point - before.data()) - 100;
+            point.entry = EntryNumber(9000 + static_cast<std::uint32_t>(&point - before.data()));
+        }
+        running.insert(won, before.begin(), before.end());
+        const std::vector<Page> pages = compose(scene.heading, set);
+        QCOMPARE(std::ranges::count(pages.front().items, ItemRole::RunningCross, &Item::role), times);
+        QVERIFY2(faultsOf(pages.front()).isEmpty(), qPrintable(faultsOf(pages.front()).join(u'\n')));
+    }
+}
+
+void TestPages::marksInACrossedCellStandAfterTheCross() {
+    const SheetScene scene = sheetScene(QStringLiteral("by-floor"));
+    SetRecord set = scene.set;
+    std::vector<Term>& terms = set.teams[Team::Visitors].terms;
+    const auto crossed = std::ranges::find(terms, true, &Term::crossed);
+    QVERIFY(crossed != terms.end() && crossed->marks.empty());
+    Term served = terms.back(); // out of order: in the slot and the round of the cross
+    served.slot = crossed->slot;
+    served.round = crossed->round;
+    terms.push_back(served);
+    const std::vector<Page> pages = compose(scene.heading, set);
+    QVERIFY2(faultsOf(pages.front()).isEmpty(), qPrintable(faultsOf(pages.front()).join(u'\n')));
+}
+
+void TestPages::aSlipHoldsTheNamesOfAnyRoster() {
+    const QString name = QStringLiteral("Wilhelmina-Bartholomea Featherstonehaugh-Vantongeren of Quarl");
+    MatchRecord record = sheetScene(QStringLiteral("slips")).record;
+    std::vector<RosterPlayer>& players = record.heading.rosters[Team::Home].players;
+    players.clear();
+    for (int count = 1; count <= 22; ++count) {
+        players.push_back({.number = ShirtNumber(count), .name = name});
+        const std::vector<Page> pages = composeSlips(record, {.fonts = m_fonts});
+        for (const Page& page : pages)
+            QVERIFY2(faultsOf(page).isEmpty(), qPrintable(QString::number(count) + faultsOf(page).join(u'\n')));
+        const QString all = textsOf({pages.front()}, ItemRole::Value).join(u' ');
+        QVERIFY2(all.count(name) >= count, qPrintable(QStringLiteral("%1 players: %2").arg(count).arg(all)));
+    }
 }
 
 void TestPages::theSameDrawingOnBothPapers() {

@@ -119,17 +119,21 @@ Course courseOf(std::uint32_t seed) {
 }
 
 /// Names that no layout likes, all invented.
-const std::array<QString, 6> longNames{QStringLiteral("Saltmarsh Estuary and Northern Uplands Girls' Volleyball Club"),
-                                       QStringLiteral("Wilhelmina-Bartholomea Featherstonehaugh-Vantongeren of Quarl"),
-                                       QStringLiteral("Quarryridgelarksvolleyballassociationofthewesternuplandsshire"),
-                                       QStringLiteral("נבחרת הכדורעף של מחוז המישור הצפוני ועמק הנחלים הרחבים מאוד"),
-                                       QStringLiteral("فريق الكرة الطائرة لمنطقة المستنقعات الشمالية وسهول الأنهار"),
-                                       QStringLiteral("Σύλλογος Πετοσφαίρισης των Βόρειων Υψιπέδων και των Ελών")};
+const std::array<QString, 9> longNames{
+    QStringLiteral("Saltmarsh Estuary and Northern Uplands Girls' Volleyball Club"),
+    QStringLiteral("Wilhelmina-Bartholomea Featherstonehaugh-Vantongeren of Quarl"),
+    QStringLiteral("Quarryridgelarksvolleyballassociationofthewesternuplandsshire"),
+    QStringLiteral("נבחרת הכדורעף של מחוז המישור הצפוני ועמק הנחלים הרחבים מאוד"),
+    QStringLiteral("فريق الكرة الطائرة لمنطقة المستنقعات الشمالية وسهول الأنهار"),
+    QStringLiteral("Σύλλογος Πετοσφαίρισης των Βόρειων Υψιπέδων και των Ελών"),
+    QStringLiteral("Câu lạc bộ Bóng chuyền Nữ Đồng bằng sông Ngọc và Ấp Đỉnh Đồi"),
+    QStringLiteral("إدارة رياضة الفتيات في مرتفعات الأرياف وآفاق الجنوب والخليج"),
+    QStringLiteral("Женский волейбольный клуб Йодлёвских озёр и Ўзвышанскіх пагоркаў")};
 
 void giveLongNames(MatchHeading& heading, std::uint32_t seed) {
     const auto name = [seed](std::size_t place) { return longNames.at((seed / 8 + place) % longNames.size()); };
-    heading.opened.teams.home = {name(0), QStringLiteral("WWMWWM"), name(1)};
-    heading.opened.teams.visitors = {name(2), name(3).left(6).trimmed(), name(4)};
+    heading.opened.teams.home = {name(0), QStringLiteral("WWWWWWWW"), QStringLiteral("midnight blue and white")};
+    heading.opened.teams.visitors = {name(2), name(3).left(8).trimmed(), QStringLiteral("أخضر وأبيض")};
     heading.opened.competition = heading.opened.division = heading.opened.venue = name(5);
     for (const Team team : bothTeams) {
         std::size_t place = 1;
@@ -163,6 +167,17 @@ MatchRecord recordOf(std::vector<Recorded>& entries, const Course& course, std::
         giveLongNames(record.heading, seed);
     fillOneSlot(record, course.inOneSlot, seed);
     return record;
+}
+
+/// Words that were shortened where no remarks stand on the page to tell them in full.
+QStringList shortenedOn(const std::vector<Page>& pages) {
+    QStringList shortened;
+    for (const Page& page : pages)
+        for (const Item& item : page.items)
+            if (const auto* text = std::get_if<TextShape>(&item.shape);
+                text && item.zone >= Zone::Masthead && text->shaped->text.endsWith(QChar(0x2026)))
+                shortened += QStringLiteral("shortened: ") + text->shaped->text;
+    return shortened;
 }
 
 QStringList lostFrom(SheetKind kind, const PrintedMatch& match, const std::vector<Page>& pages) {
@@ -242,7 +257,7 @@ QStringList TestRandomPages::checkOthers(const PrintedMatch& match, std::uint32_
     for (const SheetKind kind : allSheetKinds) {
         const std::vector<Page> pages = composeSheets(match, {{kind}, {}}, options(seed));
         figures.take(pages);
-        for (const QString& fault : faultsOn(pages) + lostFrom(kind, match, pages))
+        for (const QString& fault : faultsOn(pages) + lostFrom(kind, match, pages) + shortenedOn(pages))
             faults += QStringLiteral("%1: %2").arg(nameOf(kind), fault);
     }
     return faults;

@@ -1,5 +1,7 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
+#include "core/ledger/entryjson.h"
+#include "core/ledger/jsonline.h"
 #include "tests/support/arbitraryentries.h"
 #include "tests/support/tryoften.h"
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // Plain lines are read without Qt's parser: what that makes of them must be what Qt's parser makes of them.
+#include "core/ledger/entryjson.h"
 #include "core/ledger/jsonline.h"
 #include "tests/core/ledger/everykind.h"
 #include "tests/support/arbitraryentries.h"

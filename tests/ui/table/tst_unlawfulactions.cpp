@@ -37,13 +37,13 @@ const std::map<QString, const char*>& outOfReach() {
 }
 
 /// A lawful match up to a moment at which the fault can happen, and the fault.
-struct Moment {
+struct Occasion {
     std::vector<Recorded> before;
     Entry unlawful;
     QDateTime at;
 };
 
-std::optional<Moment> momentFor(const Fault& fault, const QString& id, std::uint32_t seed) {
+std::optional<Occasion> momentFor(const Fault& fault, const QString& id, std::uint32_t seed) {
     Rulebook rulebook = *publishedRulebook(id);
     if (fault.adapt)
         fault.adapt(rulebook);
@@ -55,7 +55,7 @@ std::optional<Moment> momentFor(const Fault& fault, const QString& id, std::uint
     for (std::size_t i = 0; i + 1 < entries.size(); ++i)
         play.force(entries[i]);
     const QDateTime last = play.entries().back().time;
-    return Moment{play.entries(), entries.back(), last.addSecs(3600 * fault.beforeLast.count() + 5)};
+    return Occasion{play.entries(), entries.back(), last.addSecs(3600 * fault.beforeLast.count() + 5)};
 }
 
 /// The sentence of the kind, if the judge has it against the entry.
@@ -81,7 +81,7 @@ bool isRecordedAs(OpenTable& table, std::size_t before, const Entry& entry, cons
 
 enum class Went { NoPlace, NoWay, NotSaid, NotAllowed, Done };
 
-Went tryThrough(const Fault& fault, const Moment& moment, QString& words) {
+Went tryThrough(const Fault& fault, const Occasion& moment, QString& words) {
     OpenTable table(std::span<const Recorded>(moment.before), QSize(1366, 768));
     table.now = moment.at;
     const QString expected =
@@ -135,7 +135,7 @@ void TestUnlawfulActions::whatIsUnlawfulIsSaidAndMayBeAllowed() {
     int found = 0;
     const QStringList ids{u"high-school"_s, u"international"_s, u"college-women"_s};
     for (std::uint32_t seed = 1; seed <= mostSeeds && outcome != Went::Done && (reachable || found < 1); ++seed) {
-        const std::optional<Moment> moment = momentFor(tried, ids.at(static_cast<int>(seed) % 3), seed);
+        const std::optional<Occasion> moment = momentFor(tried, ids.at(static_cast<int>(seed) % 3), seed);
         if (!moment)
             continue;
         ++found;

@@ -4947,7 +4947,7 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     </message>
     <message>
         <source>Name (may be empty)</source>
-        <translation>Nombre (puede quedar vacío)</translation>
+        <translation>Nombre (opcional)</translation>
     </message>
     <message>
         <source>Captain</source>

@@ -107,11 +107,11 @@ void TestEnter::aLineThatCannotBeReadIsNamed_data() {
     QTest::newRow("a ledger's own line") << R"({"seq":6,"kind":"serve-contacted"})"_ba                 << u"\"seq\" does not belong"_s;
     QTest::newRow("a missing member")    << R"({"kind":"rally-won"})"_ba                               << u"\"by\" is missing"_s;
     QTest::newRow("a wrong type")        << R"({"kind":"rally-won","by":1})"_ba                        << u"\"by\" is not of the type"_s;
-    QTest::newRow("out of range")        << R"({"kind":"rally-won","by":"left"})"_ba                   << u"\"by\" is not a value"_s;
-    QTest::newRow("a number out of range") << R"({"kind":"substitution","team":"home","in":100,"out":1})"_ba << u"\"in\" is not a value"_s;
-    QTest::newRow("a steering name")     << R"({"kind":"remark","text":"\u001b[31m"})"_ba              << u"\"text\" is not a value"_s;
+    QTest::newRow("out of range")        << R"({"kind":"rally-won","by":"left"})"_ba                   << u"\"by\" has a value that it cannot"_s;
+    QTest::newRow("a number out of range") << R"({"kind":"substitution","team":"home","in":100,"out":1})"_ba << u"\"in\" has a value that it cannot"_s;
+    QTest::newRow("a steering name")     << R"({"kind":"remark","text":"\u001b[31m"})"_ba              << u"\"text\" has a value that it cannot"_s;
     QTest::newRow("a steering kind")     << R"({"kind":"\u001b[31m"})"_ba                              << u"\"\u25a1[31m\" names no kind"_s;
-    QTest::newRow("another time")        << R"({"kind":"serve-contacted","time":"18:40"})"_ba          << u"\"time\" is not"_s;
+    QTest::newRow("another time")        << R"({"kind":"serve-contacted","time":"18:40"})"_ba          << u"\"time\" has a value"_s;
     QTest::newRow("too long")            << QByteArray(70'000, ' ') + "{}"                             << u"longer than any entry"_s;
 }
 // clang-format on

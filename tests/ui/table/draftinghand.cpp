@@ -81,6 +81,7 @@ bool DraftingHand::draft(const Entry& entry) {
         [&](const DelaySanction& it) { return delay(it); },
         [&](const Forfeit& it) { return forfeit(it); },
         [&](const Resumed& it) { return resume(it); },
+        [&](const ServerSeen& it) { return key(Qt::Key_W) && type("seenNumber", it.number); },
         [&](const WrongServer& it) { return rule(it); },
         [](const auto&) { return false; },
     }, entry);

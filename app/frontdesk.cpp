@@ -60,8 +60,9 @@ QString demoCopy() {
 /// The matches opened last, without the demo match and practice: a new match has nothing to take from invented teams.
 QStringList ownPaths() {
     QStringList paths = recentPaths();
-    const QString invented = QFileInfo(ownFolder()).canonicalFilePath() + u'/';
-    paths.removeIf([&](const QString& path) { return path.startsWith(invented); });
+    const QString folder = QFileInfo(ownFolder()).canonicalFilePath(); // empty while there is none
+    if (!folder.isEmpty())
+        paths.removeIf([&](const QString& path) { return path.startsWith(folder + u'/'); });
     return paths;
 }
 

@@ -38,7 +38,8 @@ bool timeOutRenewsRequests(const Rulebook& rulebook) {
 
 int setThatCounts(const MatchState& state) {
     const SetState& set = state.set();
-    if (phaseOf(state) != Phase::SetWon || setsWon(state)[*set.winner] + 1 == setsNeeded(*state.opened))
+    const bool decided = set.winner && !set.ended && !state.forfeit; // play may be broken off all the same
+    if (!decided || setsWon(state)[*set.winner] + 1 == setsNeeded(*state.opened))
         return set.number;
     return set.number + 1;
 }
@@ -47,6 +48,10 @@ bool countsInNextSet(const MatchState& state, const Entry& entry) {
     const bool given = std::holds_alternative<Sanction>(entry) || std::holds_alternative<DelaySanction>(entry) ||
                        std::holds_alternative<PenaltyPoint>(entry);
     return given && !state.sets.empty() && setThatCounts(state) > state.set().number;
+}
+
+int setOfEntry(const MatchState& state, const Entry& entry) {
+    return state.set().number + (countsInNextSet(state, entry) ? 1 : 0);
 }
 
 std::optional<SanctionLevel> sentOffBy(const MatchState& state, Team team, const Member& who) {

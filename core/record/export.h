@@ -23,9 +23,9 @@ enum class ExportForm : std::uint8_t {
 };
 inline constexpr std::array allExportForms{ExportForm::MatchFile, ExportForm::Csv, ExportForm::Json};
 
-/// The bytes of such a file. JSON holds only characters with ink: others stand as escapes. A ledger has the bytes of
-/// the one that the entries come from, unless names were left out of them; the error is that of an entry that cannot be
-/// recorded.
+/// The bytes of such a file. In JSON control and format characters stand as escapes. A ledger has the bytes of the one
+/// that the entries come from if Setfolio wrote it, unless names were left out of them; the error is that of an entry
+/// that cannot be recorded.
 [[nodiscard]] tl::expected<QByteArray, LedgerError> exported(std::span<const Recorded> entries, ExportForm form);
 
 /// "setfolio", "csv", "json": how the names of such files end.

@@ -5,6 +5,7 @@
 #include "core/ledger/entryjson.h"
 #include "core/ledger/entrywords.h"
 #include "core/ledger/textforms.h"
+#include "core/match/consequences.h"
 #include "core/record/shown.h"
 
 #include <QJsonDocument>
@@ -82,7 +83,7 @@ QByteArray csvOf(std::span<const Recorded> entries) {
     MatchState state;
     for (const TimelineItem& item : timelineOf(entries)) {
         const Recorded& recorded = *item.recorded;
-        const QString set = state.sets.empty() ? QString() : QString::number(state.set().number);
+        const QString set = state.sets.empty() ? QString() : QString::number(setOfEntry(state, recorded.entry));
         if (item.stands())
             state = apply(std::move(state), recorded);
         const bool left = state.opened && state.opened->namesLeftOut;

@@ -4,6 +4,7 @@
 
 #include "core/ledger/entryjson.h"
 #include "core/ledger/entrywords.h"
+#include "core/match/consequences.h"
 #include "core/record/exportparts.h"
 #include "core/record/nameless.h"
 #include "core/record/writeup.h"
@@ -47,7 +48,7 @@ QMap<std::uint32_t, int> setsOfEntries(std::span<const Recorded> entries) {
         const bool ofTheMatch = std::holds_alternative<MatchOpened>(entry) || std::holds_alternative<Roster>(entry) ||
                                 std::holds_alternative<Officials>(entry) || std::holds_alternative<MatchClosed>(entry);
         if (!ofTheMatch && !state.sets.empty())
-            numbers.insert(item.recorded->number.value, state.set().number);
+            numbers.insert(item.recorded->number.value, setOfEntry(state, entry));
         state = apply(std::move(state), *item.recorded);
     }
     return numbers;

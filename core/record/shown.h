@@ -17,8 +17,8 @@ namespace setfolio {
 /// or Hebrew need nothing of it: their letters have their direction.
 [[nodiscard]] QString asTaken(const QString& text);
 
-/// The text with every character that steers a terminal or has no ink as an escape, \u001b: nothing is lost, and a name
-/// in a file cannot do anything. Line feeds and tabs too.
+/// The text with every control and format character as an escape, \u001b: nothing is lost, and a name in a file cannot
+/// do anything to a terminal. Line feeds and tabs too.
 [[nodiscard]] QString withEscapes(const QString& text);
 
 } // namespace setfolio

@@ -133,9 +133,10 @@ std::optional<Finding> againstChange(const MatchState& state, const Roster& rost
 /// A set that was broken off and is played again begins with the same six in the same places, but for who may not play.
 /// Source: FIVB Official Volleyball Rules 2025-2028, 17.3.
 std::optional<Finding> againstOtherSix(const MatchState& state, const LineUp& lineUp) {
-    const auto brokenOff = std::ranges::find_if(
-        state.sets, [&](const SetState& set) { return set.cancelled && set.number == state.set().number; });
-    if (brokenOff == state.sets.end())
+    const auto brokenOff = std::find_if(state.sets.rbegin(), state.sets.rend(), [&](const SetState& set) {
+        return set.cancelled && set.number == state.set().number;
+    });
+    if (brokenOff == state.sets.rend())
         return std::nullopt;
     const std::optional<LineUp>& before = brokenOff->teams[lineUp.team].lineUp;
     if (!before)

@@ -61,6 +61,8 @@ std::optional<Finding> againstRung(const MatchState& state, const Sanction& sanc
 } // namespace
 
 Findings judgeSanction(const MatchState& state, const Sanction& sanction) {
+    if (phaseOf(state) == Phase::Suspended) // it would have to bring a point where nobody plays
+        return {refused(FindingKind::MatchIsSuspended)};
     Findings findings;
     if (const auto* number = std::get_if<ShirtNumber>(&sanction.who)) {
         if (!number->isValid())
@@ -95,6 +97,8 @@ bool isForLateReplacement(const MatchState& state, const DelaySanction& sanction
 } // namespace
 
 Findings judgeDelay(const MatchState& state, const DelaySanction& sanction) {
+    if (phaseOf(state) == Phase::Suspended)
+        return {refused(FindingKind::MatchIsSuspended)};
     const DelayLevel next = nextDelayOf(state, sanction.team);
     if (sanction.level == next || isForLateReplacement(state, sanction))
         return {};

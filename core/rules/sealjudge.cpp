@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/rules/sealjudge.h"
 
+#include "core/match/consequences.h"
 #include "core/match/signoff.h"
 #include "core/match/statebefore.h"
 #include "core/rules/makefinding.h"
@@ -53,7 +54,9 @@ const SignOff* signOffWith(const MatchState& state, EntryNumber entry) {
 /// The number of the set on whose sheet an entry stands; none for what belongs to the match.
 std::optional<int> setOf(std::span<const Recorded> entries, EntryNumber number) {
     const MatchState state = stateBefore(entries, number);
-    return state.sets.empty() ? std::nullopt : std::optional(state.set().number);
+    if (state.sets.empty())
+        return std::nullopt;
+    return setOfEntry(state, entries[number.value - 1].entry);
 }
 
 std::vector<Recorded> with(std::span<const Recorded> entries, const Entry& entry, const std::optional<Placed>& placed) {

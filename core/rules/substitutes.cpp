@@ -37,7 +37,7 @@ Findings againstComing(const MatchState& state, const Pair& pair) {
     const std::optional<Slot> stands = actsAsLibero ? team.libero->slot : slotOnCourt(team, pair.in);
     if (!stands)
         return findings;
-    const bool offForLibero = team.libero && team.libero->slot == *stands;
+    const bool offForLibero = !actsAsLibero && team.libero && team.libero->slot == *stands;
     Finding finding = unlawful(offForLibero ? FindingKind::SubstituteOffForLibero : FindingKind::SubstituteOnCourt,
                                offForLibero ? "libero-replaced-by" : "line-up-numbers", pair.team, pair.in);
     finding.slot = *stands;

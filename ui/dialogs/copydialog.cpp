@@ -69,8 +69,7 @@ void CopyDialog::addNames() {
     row->addWidget(m_numbersOnly);
     row->addStretch();
     body()->addLayout(row);
-    const auto* opened = m_entries.empty() ? nullptr : std::get_if<MatchOpened>(&m_entries.front().entry);
-    if (opened && opened->namesLeftOut) { // it is such a copy itself
+    if (isWithoutNames()) {
         m_numbersOnly->setChecked(true);
         m_numbersOnly->setEnabled(false);
     }
@@ -85,14 +84,15 @@ QString CopyDialog::fileName() const {
     return stem + u'.' + endingOf(form());
 }
 
-bool CopyDialog::saveTo(const QString& path) {
-    const auto bytes = exported(names() == Names::LeftOut ? withoutNames(m_entries) : m_entries, form());
+bool CopyDialog::saveTo(const QString& path, bool mayReplace) {
+    const bool leaveOut = names() == Names::LeftOut && !isWithoutNames();
+    const auto bytes = exported(leaveOut ? withoutNames(m_entries) : m_entries, form());
     if (!bytes) {
         say(sentence(bytes.error()), true);
         return false;
     }
-    const auto written =
-        form() == ExportForm::MatchFile ? writeNewFile(path, *bytes, m_calls) : writeWholeFile(path, *bytes, m_calls);
+    const bool anew = form() == ExportForm::MatchFile || !mayReplace;
+    const auto written = anew ? writeNewFile(path, *bytes, m_calls) : writeWholeFile(path, *bytes, m_calls);
     if (!written)
         say(sentence(written.error()), true);
     else
@@ -107,13 +107,13 @@ void CopyDialog::accept() {
     if (path.isEmpty())
         return;
     const QString ending = u'.' + endingOf(form());
-    if (!path.endsWith(ending, Qt::CaseInsensitive))
-        path += ending;
-    saveTo(path);
+    const bool asked = path.endsWith(ending, Qt::CaseInsensitive); // about a file of that name
+    saveTo(asked ? path : path + ending, asked);
 }
 
 void CopyDialog::explain() {
-    const QString about = aboutCopy(form(), names(), names() == Names::Given && holdNames(m_entries));
+    const Names left = isWithoutNames() ? Names::Given : names(); // of what the match holds
+    const QString about = aboutCopy(form(), left, left == Names::Given && holdNames(m_entries));
     showSentence(*m_about, about);
     say({}, false);
 }
@@ -128,6 +128,11 @@ void CopyDialog::say(const QString& sentence, bool problem) {
 
 ExportForm CopyDialog::form() const {
     return static_cast<ExportForm>(m_forms->checkedId());
+}
+
+bool CopyDialog::isWithoutNames() const {
+    const auto* opened = m_entries.empty() ? nullptr : std::get_if<MatchOpened>(&m_entries.front().entry);
+    return opened && opened->namesLeftOut;
 }
 
 Names CopyDialog::names() const {

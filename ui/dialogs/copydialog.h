@@ -26,8 +26,8 @@ public:
     /// The name a copy is offered under: that of the match, "2026-10-10-SAL-QRL-numbers-only.csv".
     [[nodiscard]] QString fileName() const;
     /// Saves what is chosen; how it went is said in the window. False on an error. A match file that is there already
-    /// is never overwritten.
-    bool saveTo(const QString& path);
+    /// is never overwritten, and another file only where that `mayReplace` it.
+    bool saveTo(const QString& path, bool mayReplace = true);
 
 public Q_SLOTS:
     void accept() override;
@@ -39,6 +39,8 @@ private:
     void say(const QString& sentence, bool problem);
     [[nodiscard]] ExportForm form() const;
     [[nodiscard]] Names names() const;
+    /// Whether the match is such a copy itself: it is saved as it is.
+    [[nodiscard]] bool isWithoutNames() const;
 
     std::vector<Recorded> m_entries;
     QString m_folder;

@@ -167,6 +167,8 @@ QStringList modifierCaps(Qt::KeyboardModifiers modifiers) {
         caps << Table::tr("Alt", "a key");
     if (modifiers.testFlag(Qt::ShiftModifier))
         caps << Table::tr("Shift", "a key");
+    if (modifiers.testFlag(Qt::MetaModifier))
+        caps << QKeySequence(Qt::META).toString(QKeySequence::NativeText).chopped(1);
     return caps;
 }
 

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
+#include "core/match/consequences.h"
 #include "tests/support/matchbuilder.h"
 
 #include <QtTest>
@@ -159,6 +160,16 @@ private Q_SLOTS:
         QCOMPARE(match.set().score, (PerTeam<int>{0, 2}));
         QCOMPARE(match.set().sanctions.size(), std::size_t(1));
         QCOMPARE(match.set().notes.size(), std::size_t(1));
+    }
+
+    void aCardOnceTheScoreHasDecidedTheSetIsOfTheNext() {
+        MatchBuilder match;
+        match.started().play("hhhhhhhhhhhhhhhhhhhhhhhhh");
+        const Entry card = Sanction{Team::Visitors, BenchRole::Coach, SanctionLevel::Warning, {}};
+        QCOMPARE(setOfEntry(match.state(), card), 2);
+        QCOMPARE(setOfEntry(match.state(), Remark{}), 1);
+        match.add(Suspended{});
+        QCOMPARE(setOfEntry(match.state(), card), 2);
     }
 
     void aRemarkBetweenSetsBeginsTheNextSheet() {

@@ -46,6 +46,7 @@ void TestLiberoCases::replacements_data() {
     caseRow(in, "h libero-out 9",                                    "libero-not-on-court",          "sense");
     caseRow(in, "h exchange 10 9",                                   "libero-not-on-court",          "sense");
     caseRow(in, "h libero 9 5; rally h; h libero 10 6",              "libero-already-on-court",      "FIVB Rules 2025-2028, 19.3.2.2");
+    caseRow(in, "h libero 9 5; rally h; h sub 9 2",                  "substitute-on-court, substitute-is-libero", "FIVB Rules 2025-2028, 19.3.2.1; sense: one player stands in one place");
     caseRow(hs, "h exceptional 9 2; rally h; h libero 9 6",          "substitute-on-court",          "sense: one player stands in one place");
     caseRow(cl, "h exceptional 9 2; rally h; h libero 10 6; rally v; h exchange 9 10", "substitute-on-court", "sense: one player stands in one place");
     caseRow(hs, "h libero 9 5; rally h; h libero 10 6",              "libero-already-on-court",      "NFHS Comments on the Rules 2026-27, 6-4-2");

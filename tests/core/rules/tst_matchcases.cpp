@@ -65,6 +65,8 @@ void TestMatchCases::matchesThatEndOtherwise_data() {
     caseRow(in, times(25, "rally h; ") + "h incomplete set",       "set-already-won",         "sense");
     caseRow(in, "h default match; v default match",                "match-already-won",       "sense");
     caseRow(in, "rally hhs; suspend",                              "",                        "FIVB Rules 2025-2028, 17.3");
+    caseRow(in, "rally hh; suspend; h card coach penalty",         "match-is-suspended",      "sense: its point comes when play goes on");
+    caseRow(in, "rally hh; suspend; h delay warning",              "match-is-suspended",      "sense");
     caseRow(in, "rally hh; suspend; rally h",                      "match-is-suspended",      "sense");
     caseRow(in, "rally hh; suspend; resume stood",                 "",                        "FIVB Rules 2025-2028, 17.3: the same court");
     caseRow(in, "rally hh; suspend; resume again",                 "",                        "FIVB Rules 2025-2028, 17.3: another court");

@@ -104,6 +104,18 @@ private Q_SLOTS:
         QVERIFY(data.contains("Ada Lund"));
     }
 
+    void aNameThatIsCompletedOverwritesNothing() {
+        Copying copying;
+        QFile there(copying.path(u"data.json"));
+        QVERIFY(there.open(QIODevice::WriteOnly) && there.write("kept") == 4);
+        there.close();
+        copying.click("json");
+        const ChoosingFile choosing(copying.path(u"data"));
+        copying.click("record");
+        QCOMPARE(contentOf(copying.path(u"data.json")), QByteArray("kept"));
+        QVERIFY(copying.said().contains(u"data.json"_s));
+    }
+
     void aMatchFileIsNeverOverwritten() {
         Copying copying;
         const QByteArray before = copying.match();

@@ -50,6 +50,11 @@ bool countsInNextSet(const MatchState& state, const Entry& entry) {
     return given && !state.sets.empty() && setThatCounts(state) > state.set().number;
 }
 
+bool isOfMatch(const Entry& entry) {
+    return std::holds_alternative<MatchOpened>(entry) || std::holds_alternative<Roster>(entry) ||
+           std::holds_alternative<Officials>(entry) || std::holds_alternative<MatchClosed>(entry);
+}
+
 int setOfEntry(const MatchState& state, const Entry& entry) {
     return state.set().number + (countsInNextSet(state, entry) ? 1 : 0);
 }

@@ -25,6 +25,8 @@ namespace setfolio {
 /// Whether an entry counts in the set that follows the present one, and stands on its sheet: what is given once the
 /// score has decided the present one.
 [[nodiscard]] bool countsInNextSet(const MatchState& state, const Entry& entry);
+/// Whether an entry belongs to the match as a whole and stands on the sheet of no set.
+[[nodiscard]] bool isOfMatch(const Entry& entry);
 /// The number of the set on whose sheet an entry stands that is recorded in this state; a match must be opened.
 [[nodiscard]] int setOfEntry(const MatchState& state, const Entry& entry);
 

@@ -51,12 +51,15 @@ QString points(const MatchState& state, Team team) {
 
 } // namespace
 
-QString csvCell(const QString& text) {
-    QString cell = harmless(asShown(text));
+QString quotedCell(QString text) {
     static const QString quoted = u",;\"\t\r\n"_s;
-    if (std::none_of(cell.cbegin(), cell.cend(), [](QChar c) { return quoted.contains(c); }))
-        return cell;
-    return u'"' + cell.replace(u'"', u"\"\""_s) + u'"';
+    if (std::none_of(text.cbegin(), text.cend(), [](QChar c) { return quoted.contains(c); }))
+        return text;
+    return u'"' + text.replace(u'"', u"\"\""_s) + u'"';
+}
+
+QString csvCell(const QString& text) {
+    return quotedCell(harmless(asShown(text)));
 }
 
 bool runsInASpreadsheet(QChar first) {

@@ -20,6 +20,9 @@ namespace setfolio {
 /// what separates cells in some country.
 [[nodiscard]] QString harmless(const QString& text);
 
+/// A cell by RFC 4180: in quotes where it needs them.
+[[nodiscard]] QString quotedCell(QString text);
+
 /// A harmless cell by RFC 4180, in which nothing turns the order of words round.
 [[nodiscard]] QString csvCell(const QString& text);
 

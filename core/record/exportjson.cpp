@@ -45,9 +45,7 @@ QMap<std::uint32_t, int> setsOfEntries(std::span<const Recorded> entries) {
         if (!item.stands())
             continue;
         const Entry& entry = item.recorded->entry;
-        const bool ofTheMatch = std::holds_alternative<MatchOpened>(entry) || std::holds_alternative<Roster>(entry) ||
-                                std::holds_alternative<Officials>(entry) || std::holds_alternative<MatchClosed>(entry);
-        if (!ofTheMatch && !state.sets.empty())
+        if (!isOfMatch(entry) && !state.sets.empty())
             numbers.insert(item.recorded->number.value, setOfEntry(state, entry));
         state = apply(std::move(state), *item.recorded);
     }

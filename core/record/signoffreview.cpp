@@ -3,6 +3,7 @@
 #include "core/record/signoffreview.h"
 
 #include "core/match/consequences.h"
+
 #include <algorithm>
 
 namespace setfolio {
@@ -33,11 +34,6 @@ public:
     [[nodiscard]] const MatchState& state() const { return m_state; }
 
 private:
-    static bool isOfMatch(const Entry& entry) {
-        return std::holds_alternative<MatchOpened>(entry) || std::holds_alternative<Roster>(entry) ||
-               std::holds_alternative<Officials>(entry) || std::holds_alternative<MatchClosed>(entry);
-    }
-
     void take(const Recorded& recorded) {
         const std::size_t sheet = m_state.sets.empty() ? 0 : m_state.sets.size() - 1;
         if (!isOfMatch(recorded.entry) && !m_state.sets.empty())

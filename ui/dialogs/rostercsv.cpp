@@ -51,12 +51,6 @@ QString harmlessPart(const QString& part) {
     return startsAFormula(part) || plainPart(part) != part ? apostrophe + part : part;
 }
 
-QString quoted(const QString& text) {
-    const bool needed = text.contains(u',') || text.contains(u'"') || text.contains(u'\n') || text.contains(u'\r') ||
-                        text.contains(u'\t') || text.contains(u';');
-    return needed ? u'"' + QString(text).replace(u'"', u"\"\""_s) + u'"' : text;
-}
-
 } // namespace
 
 QByteArray rosterCsv(std::span<const RosterRow> rows) {
@@ -64,7 +58,7 @@ QByteArray rosterCsv(std::span<const RosterRow> rows) {
     for (const RosterRow& row : rows) {
         if (row.isEmpty())
             continue;
-        const QStringList cells{quoted(harmlessCell(row.number)), quoted(harmlessCell(row.name)),
+        const QStringList cells{quotedCell(harmlessCell(row.number)), quotedCell(harmlessCell(row.name)),
                                 row.captain ? u"C"_s : QString(), row.libero ? u"L"_s : QString()};
         csv += cells.join(u',') + u"\r\n"_s;
     }

@@ -3080,6 +3080,10 @@
         <source>Save a copy…</source>
         <translation>Guardar una copia…</translation>
     </message>
+    <message>
+        <source>If the referees gave the point, by the rulebook it stands: correct only a slip of the table.</source>
+        <translation>Si el punto lo dieron los árbitros, según el reglamento se mantiene: corregir solo un error de la mesa.</translation>
+    </message>
 </context>
 <context>
     <name>setfolio</name>
@@ -3927,10 +3931,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>Los equipos ya cambiaron de cancha en este set: preguntar al segundo árbitro.</translation>
     </message>
     <message>
-        <source>The rulebook has no change of sides within the deciding set: ask the second referee.</source>
-        <translation>El reglamento no tiene cambio de cancha dentro del set decisivo: preguntar al segundo árbitro.</translation>
-    </message>
-    <message>
         <source>A default loses the match, not one set: record it for the match, or %2 as incomplete.</source>
         <translation>La incomparecencia pierde el partido, no un set: registrarla para el partido, o %2 como incompleto.</translation>
     </message>
@@ -3979,16 +3979,8 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>No hay anotación %5 que valga: indicar una que valga.</translation>
     </message>
     <message>
-        <source>Only points of this term of %2 may be taken back, those from entry %5 on (0: it has none).</source>
-        <translation>Solo se pueden anular puntos de este turno de %2, los de la anotación %5 en adelante (0: no tiene).</translation>
-    </message>
-    <message>
         <source>Play has not been resumed with number %1 of %2 on court: tell the referee, nothing is lost yet.</source>
         <translation>El juego no se ha reanudado con el número %1 de %2 en cancha: avisar al árbitro, aún no se pierde nada.</translation>
-    </message>
-    <message>
-        <source>Number %1 of %2 was ruled illegal and still stands in slot %3: strike her substitution, entry %5.</source>
-        <translation>El número %1 de %2 se declaró ilegal y sigue en el puesto %3: tachar su sustitución, la anotación %5.</translation>
     </message>
     <message>
         <source>The set is played again with the same line-ups: put the six of %2 where they stood before.</source>
@@ -4001,6 +3993,22 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>The match has begun: by the rulebook other numbers on the roster of %2 cost a point, so tell the referee.</source>
         <translation>El partido ha comenzado: según el reglamento, otros números en el plantel de %2 cuestan un punto; avisar al árbitro.</translation>
+    </message>
+    <message>
+        <source>Only points of this term of %2 may be taken back, those from entry %5 on.</source>
+        <translation>Solo se pueden anular puntos de este turno de %2, los de la anotación %5 en adelante.</translation>
+    </message>
+    <message>
+        <source>The rulebook has no change of sides within this set: ask the second referee.</source>
+        <translation>El reglamento no tiene cambio de cancha dentro de este set: preguntar al segundo árbitro.</translation>
+    </message>
+    <message>
+        <source>Number %1 of %2 was ruled illegal and still stands in slot %3: strike her substitution, entry %5, or record number %9 in for her.</source>
+        <translation>El número %1 de %2 se declaró ilegal y sigue en el puesto %3: tachar su sustitución, la anotación %5, o anotar que entra por ella el número %9.</translation>
+    </message>
+    <message>
+        <source>Only points of this term of %2 may be taken back, and it has won none: record the ruling alone.</source>
+        <translation>Solo se pueden anular puntos de este turno de %2, y no tiene ninguno: anotar la decisión sola.</translation>
     </message>
 </context>
 <context>
@@ -6062,6 +6070,10 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Nothing has to be done now: the match can start with this rulebook as it is. %1 settings differ between leagues or are not published; look them up before the season. They stand under “Open points”.</source>
         <translation>No hace falta hacer nada ahora: el partido puede empezar con este reglamento tal como está. %1 ajustes difieren entre ligas o no están publicados; conviene consultarlos antes de la temporada. Están en “Por aclarar”.</translation>
+    </message>
+    <message>
+        <source>A libero may come or go once a serve was contacted, though the rally is played again</source>
+        <translation>Un líbero puede entrar o salir una vez golpeado un saque, aunque la jugada se repita</translation>
     </message>
 </context>
 <context>

@@ -3080,6 +3080,10 @@
         <source>Save a copy…</source>
         <translation>Enregistrer une copie…</translation>
     </message>
+    <message>
+        <source>If the referees gave the point, by the rulebook it stands: correct only a slip of the table.</source>
+        <translation>Si les arbitres ont donné ce point, le règlement le maintient&#xa0;: ne corrigez qu’une erreur de la table.</translation>
+    </message>
 </context>
 <context>
     <name>setfolio</name>
@@ -3926,10 +3930,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>Les équipes ont déjà changé de terrain dans ce set&#xa0;: demandez au second arbitre.</translation>
     </message>
     <message>
-        <source>The rulebook has no change of sides within the deciding set: ask the second referee.</source>
-        <translation>Le règlement ne prévoit pas de changement de terrain pendant le set décisif&#xa0;: demandez au second arbitre.</translation>
-    </message>
-    <message>
         <source>A default loses the match, not one set: record it for the match, or %2 as incomplete.</source>
         <translation>Le forfait d’une équipe absente fait perdre le match, pas un set&#xa0;: inscrivez-le pour le match, ou %2 comme incomplète.</translation>
     </message>
@@ -3978,16 +3978,8 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>Il n’y a pas de saisie %5 en vigueur&#xa0;: indiquez-en une qui l’est.</translation>
     </message>
     <message>
-        <source>Only points of this term of %2 may be taken back, those from entry %5 on (0: it has none).</source>
-        <translation>Seuls les points de ce passage de %2 peuvent être retirés, ceux à partir de la saisie %5 (0&#xa0;: il n’en a aucun).</translation>
-    </message>
-    <message>
         <source>Play has not been resumed with number %1 of %2 on court: tell the referee, nothing is lost yet.</source>
         <translation>Le jeu n’a pas repris avec le numéro %1 de %2 sur le terrain&#xa0;: prévenez l’arbitre, rien n’est encore perdu.</translation>
-    </message>
-    <message>
-        <source>Number %1 of %2 was ruled illegal and still stands in slot %3: strike her substitution, entry %5.</source>
-        <translation>Le numéro %1 de %2 a été jugé irrégulier et se tient encore au rang %3&#xa0;: rayez son remplacement, la saisie %5.</translation>
     </message>
     <message>
         <source>The set is played again with the same line-ups: put the six of %2 where they stood before.</source>
@@ -4000,6 +3992,22 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>The match has begun: by the rulebook other numbers on the roster of %2 cost a point, so tell the referee.</source>
         <translation>Le match a commencé&#xa0;: selon le règlement, d’autres numéros dans l’effectif de %2 coûtent un point&#x202f;; prévenez l’arbitre.</translation>
+    </message>
+    <message>
+        <source>Only points of this term of %2 may be taken back, those from entry %5 on.</source>
+        <translation>Seuls les points de ce passage de %2 peuvent être retirés, à partir de la saisie %5.</translation>
+    </message>
+    <message>
+        <source>The rulebook has no change of sides within this set: ask the second referee.</source>
+        <translation>Le règlement ne prévoit pas de changement de terrain pendant ce set&#xa0;: demandez au second arbitre.</translation>
+    </message>
+    <message>
+        <source>Number %1 of %2 was ruled illegal and still stands in slot %3: strike her substitution, entry %5, or record number %9 in for her.</source>
+        <translation>Le numéro %1 de %2 a été jugé irrégulier et se tient encore au rang %3&#xa0;: rayez son remplacement, la saisie %5, ou notez que le numéro %9 entre pour elle.</translation>
+    </message>
+    <message>
+        <source>Only points of this term of %2 may be taken back, and it has won none: record the ruling alone.</source>
+        <translation>Seuls les points de ce passage de %2 peuvent être retirés, et il n’en a aucun&#xa0;: notez la décision seule.</translation>
     </message>
 </context>
 <context>
@@ -6061,6 +6069,10 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Nothing has to be done now: the match can start with this rulebook as it is. %1 settings differ between leagues or are not published; look them up before the season. They stand under “Open points”.</source>
         <translation>Rien à faire maintenant&#xa0;: le match peut commencer avec ce règlement tel quel. %1 paramètres varient selon les ligues ou ne sont pas publiés&#xa0;; à vérifier avant la saison. Ils se trouvent sous «&#xa0;Points ouverts&#xa0;».</translation>
+    </message>
+    <message>
+        <source>A libero may come or go once a serve was contacted, though the rally is played again</source>
+        <translation>Un libéro peut entrer ou sortir dès qu’un service a été frappé, même si l’échange est rejoué</translation>
     </message>
 </context>
 <context>

@@ -13,9 +13,12 @@ void Applier::operator()(const Substitution& substitution) {
     const std::optional<Slot> slot = slotToLeave(team, substitution.out);
     if (!slot)
         return;
+    const bool right = replacedUnlawfully(team, *slot) == substitution.in;
     team.slots[slot->index()].push_back({substitution.in, m_number});
-    if (countsAsSubstitution(m_state.rulebook(), team.substitutions, substitution.kind))
-        ++team.substitutions;
+    if (right)
+        return;
+    if (countsAsSubstitution(m_state.rulebook(), substitutionsOf(team), substitution.kind))
+        team.counted.push_back(m_number);
     if (substitution.kind == SubstitutionKind::Exceptional)
         team.exceptionalOuts.push_back({substitution.out, m_number});
     noteRequest(substitution);

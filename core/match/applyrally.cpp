@@ -1,8 +1,10 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
 #include "core/match/applier.h"
+#include "core/match/consequences.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace setfolio {
 
@@ -26,11 +28,16 @@ void Applier::operator()(const RallyWon& rally) {
 void Applier::operator()(const Replay& replay) {
     if (!inPlay())
         return;
-    set().contacted = false;
+    const bool contacted = std::exchange(set().contacted, false);
     set().seen.reset();
     set().again = replay;
-    if (replay.again == Again::ReServe)
+    if (replay.again == Again::ReServe) {
         ++set().teams[set().serving].reServes;
+        set().termContacts -= contacted ? 1 : 0; // a toss that is taken again was not contacted
+    } else if (contacted && contactIsLiberoRally(m_state.rulebook())) {
+        for (const Team team : bothTeams)
+            set().teams[team].liberoMoved.reset();
+    }
 }
 
 void Applier::operator()(const NoServe&) {
@@ -47,6 +54,7 @@ void Applier::operator()(const WrongServer& ruling) {
     if (!maySettle(ruling.takenBackFrom))
         return;
     settle(ruling.team, ruling.takenBackFrom);
+    unserve(ruling.team);
     if (set().serving == ruling.team)
         award(opponentsOf(ruling.team), PointBy::OpponentsServe);
 }
@@ -55,13 +63,37 @@ void Applier::operator()(const IllegalPlayer& ruling) {
     if (!maySettle(ruling.takenBackFrom))
         return;
     settle(ruling.team, ruling.takenBackFrom);
-    TeamInSet& team = set().teams[ruling.team];
-    if (const auto slot = slotOnCourt(team, ruling.number); slot && ruling.by == IllegalBy::Substitution)
-        team.ruledIllegal.push_back(team.slots[slot->index()].back());
+    if (ruling.by == IllegalBy::Substitution)
+        ruleIllegal(set().teams[ruling.team], ruling.number);
+    else if (set().teams[ruling.team].liberoServed == ruling.number)
+        unserve(ruling.team);
     if (set().serving == ruling.team)
         award(opponentsOf(ruling.team), PointBy::OpponentsServe);
     else if (set().contacted)
         award(opponentsOf(ruling.team), PointBy::OwnServe);
+}
+
+void Applier::unserve(Team team) {
+    TeamInSet& own = set().teams[team];
+    const bool servedLawfully = std::ranges::any_of(set().points, [&](const Point& point) {
+        return point.team == team && point.by == PointBy::OwnServe && point.term == own.termsBegun;
+    });
+    if (servedLawfully || own.liberoSlotSince != own.termsBegun)
+        return;
+    own.liberoSlot.reset();
+    own.liberoSlotSince = 0;
+    own.liberoServed.reset();
+}
+
+void Applier::ruleIllegal(TeamInSet& team, ShirtNumber number) {
+    const std::optional<Slot> slot = slotOnCourt(team, number);
+    if (!slot || team.slots[slot->index()].size() < 2)
+        return;
+    const Standing& came = team.slots[slot->index()].back();
+    team.ruledIllegal.push_back(came);
+    std::erase_if(team.exceptionalOuts, [&](const ExceptionalOut& out) { return out.entry == came.since; });
+    if (!m_state.rulebook().illegalSubstitutionCounts)
+        std::erase(team.counted, came.since);
 }
 
 bool Applier::maySettle(std::optional<EntryNumber> takenBackFrom) const {
@@ -76,16 +108,18 @@ void Applier::settle(Team team, std::optional<EntryNumber> takenBackFrom) {
 }
 
 void Applier::serveMade() {
+    set().termContacts += set().contacted ? 0 : 1;
     set().contacted = true;
-    set().termServed = true;
     set().again.reset();
     set().requesting.reset(); // a replay may follow, but what is asked for then is another request
     TeamInSet& team = set().teams[set().serving];
     const std::optional<ShirtNumber> libero = liberoAtServe(set());
     if (!libero)
         return;
-    if (!team.liberoSlot)
+    if (!team.liberoSlot) {
         team.liberoSlot = team.nextServer;
+        team.liberoSlotSince = team.termsBegun;
+    }
     if (team.liberoSlot == team.nextServer)
         team.liberoServed = libero;
 }
@@ -126,7 +160,7 @@ void Applier::giveServeTo(Team team) {
     TeamInSet& gaining = set().teams[team];
     ++gaining.termsBegun;
     gaining.reServes = 0;
-    set().termServed = false;
+    set().termContacts = 0;
     set().serving = team;
 }
 

@@ -19,6 +19,19 @@ bool countsAsSubstitution(const Rulebook& rulebook, int used, SubstitutionKind k
     return rulebook.exceptionalCount == ExceptionalCount::WhileAnyLeft && used < rulebook.substitutionLimit;
 }
 
+std::optional<ShirtNumber> replacedUnlawfully(const TeamInSet& team, Slot slot) {
+    const std::vector<Standing>& stood = team.slots[slot.index()];
+    if (stood.empty() || !isRuledIllegal(team, stood.back()))
+        return std::nullopt;
+    const auto lawful = std::find_if_not(stood.rbegin(), stood.rend(),
+                                         [&](const Standing& standing) { return isRuledIllegal(team, standing); });
+    return lawful != stood.rend() && lawful->number.isValid() ? std::optional(lawful->number) : std::nullopt;
+}
+
+bool contactIsLiberoRally(const Rulebook& rulebook) {
+    return rulebook.sources.contains(QStringLiteral("libero-after-contact"));
+}
+
 bool changesSidesAfter(const Rulebook& rulebook, int number) {
     switch (rulebook.changeSides) {
     case SideChange::EachSet:

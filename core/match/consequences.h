@@ -13,6 +13,12 @@ namespace setfolio {
 /// Whether a substitution of this kind is one of the team's limited number, of which it has
 /// `used` so many.
 [[nodiscard]] bool countsAsSubstitution(const Rulebook& rulebook, int used, SubstitutionKind kind);
+/// Who stood lawfully in a slot before a substitution that was ruled illegal; none unless who came in by it stands
+/// there. Her coming back puts it right, and is no request and no substitution that counts. Source: FIVB Official
+/// Volleyball Rules 2025-2028, 15.9.2.
+[[nodiscard]] std::optional<ShirtNumber> replacedUnlawfully(const TeamInSet& team, Slot slot);
+/// Whether the contact of a serve stands for the rally between two replacements of liberos, decided or not.
+[[nodiscard]] bool contactIsLiberoRally(const Rulebook& rulebook);
 /// Whether the teams change sides after set `number`, which is not followed by the deciding one.
 [[nodiscard]] bool changesSidesAfter(const Rulebook& rulebook, int number);
 /// Whether a time-out lets both teams ask for substitutions again in the same interruption.

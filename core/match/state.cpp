@@ -142,10 +142,20 @@ std::optional<Slot> slotToLeave(const TeamInSet& team, ShirtNumber number) {
     return slot == allSlots.end() ? std::nullopt : std::optional(*slot);
 }
 
+int substitutionsOf(const TeamInSet& team) {
+    return static_cast<int>(team.counted.size());
+}
+
+bool isRuledIllegal(const TeamInSet& team, const Standing& standing) {
+    return std::ranges::find(team.ruledIllegal, standing) != team.ruledIllegal.end();
+}
+
 std::optional<Slot> slotOf(const TeamInSet& team, ShirtNumber number) {
     for (const Slot slot : allSlots)
-        if (std::ranges::find(team.slots[slot.index()], number, &Standing::number) != team.slots[slot.index()].end())
-            return slot;
+        for (const Standing& standing : team.slots[slot.index()])
+            if (standing.number == number &&
+                (&standing == &team.slots[slot.index()].back() || !isRuledIllegal(team, standing)))
+                return slot;
     return std::nullopt;
 }
 

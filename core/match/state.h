@@ -87,7 +87,7 @@ struct TeamInSet {
     std::array<std::vector<Standing>, 6>
         slots; ///< who has stood in slot I to VI, in order; the last is on court. Empty before the line-up
     int points = 0;
-    int substitutions = 0;
+    std::vector<EntryNumber> counted; ///< the substitutions that count against the limit, in order
     std::vector<TimeOutTaken> timeOuts;
     int termsBegun = 0; ///< terms of service begun, this one included
     Slot
@@ -95,6 +95,7 @@ struct TeamInSet {
     int reServes = 0;                         ///< in the present term
     std::optional<ShirtNumber> liberoServing; ///< the libero who serves the present term in the slot player's place
     std::optional<Slot> liberoSlot;           ///< the one slot a libero has served in during this set
+    int liberoSlotSince = 0;                  ///< the term in which she first did
     std::optional<ShirtNumber> liberoServed;  ///< who served in it last
     std::vector<ShirtNumber> liberos;         ///< the line-up's, as redesignated since
     std::vector<ShirtNumber> liberosBefore;   ///< whom line-ups named that a later one of the set has replaced
@@ -117,12 +118,12 @@ struct SetState {
     PerTeam<TeamInSet> teams;
     bool started = false;
     QTime startedAt;
-    Team serving = Team::Home;                  ///< who serves next, or now; has a meaning once servesFirst is known
-    bool contacted = false;                     ///< the serve of the present rally has been contacted
-    bool termServed = false;                    ///< a serve has been contacted in the present term of service
-    std::optional<Replay> again;                ///< why the coming serve repeats one; none when it does not
-    std::optional<ShirtNumber> seen;            ///< the number seen at the service line in the present rally
-    std::optional<Team> requesting;             ///< whose substitution request is being granted, one after another
+    Team serving = Team::Home;       ///< who serves next, or now; has a meaning once servesFirst is known
+    bool contacted = false;          ///< the serve of the present rally has been contacted
+    int termContacts = 0;            ///< serves contacted in the present term of service, but for those taken again
+    std::optional<Replay> again;     ///< why the coming serve repeats one; none when it does not
+    std::optional<ShirtNumber> seen; ///< the number seen at the service line in the present rally
+    std::optional<Team> requesting;  ///< whose substitution request is being granted, one after another
     std::vector<RequestGranted> requests;       ///< all of the set, in order
     int rallies = 0;                            ///< rallies decided
     int completed = 0;                          ///< rallies completed, points for a sanction among them
@@ -232,7 +233,11 @@ struct MatchState {
 [[nodiscard]] std::optional<Slot> slotOnCourt(const TeamInSet& team, ShirtNumber number);
 /// The slot from which a number is to go out: where it stands, or which it left vacant.
 [[nodiscard]] std::optional<Slot> slotToLeave(const TeamInSet& team, ShirtNumber number);
-/// The slot a number is bound to, because it stands or has stood there in this set.
+/// The substitutions of the set that count against the limit.
+[[nodiscard]] int substitutionsOf(const TeamInSet& team);
+/// Whether who stands or stood so came in by a substitution that was ruled illegal.
+[[nodiscard]] bool isRuledIllegal(const TeamInSet& team, const Standing& standing);
+/// The slot a number is bound to, because it stands or has stood there in this set, and lawfully if it has left.
 [[nodiscard]] std::optional<Slot> slotOf(const TeamInSet& team, ShirtNumber number);
 /// The number on court in a court position now.
 [[nodiscard]] CourtPosition positionOf(const SetState& set, Team team, Slot slot);

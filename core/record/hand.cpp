@@ -52,7 +52,7 @@ void Hand::writeLost(MarkShape shape) {
     else
         writeServe(RallyLost());
     // A ruling may have taken points back already.
-    const bool ruled = std::holds_alternative<WrongServer>(recorded.entry) && !struck();
+    const bool ruled = takenBackBy(recorded.entry) && !struck();
     writeExit(serving(), ruled ? record.score[serving()] : before.points[serving()]);
 }
 

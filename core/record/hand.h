@@ -49,7 +49,7 @@ struct Hand {
     void operator()(const SheetCompared&) {}
     void operator()(const SidesChanged&) {}
     void operator()(const Suspended&) {}
-    void operator()(const Resumed&) {}
+    void operator()(const Resumed& resumed);
     void operator()(const MatchOpened&) {}
     void operator()(const Roster&) {}
     void operator()(const Officials&) {}

@@ -11,9 +11,6 @@ void Hand::operator()(const Substitution& substitution) {
     if (rulebook.substitutionScored)
         mark.score = {before.points[substitution.team], before.points[opponentsOf(substitution.team)]};
     add(term, MarkShape::None, mark);
-    std::vector<CountedSubstitution>& counted = record.teams[substitution.team].substitutions;
-    if (!struck() && countsAsSubstitution(rulebook, before.substitutions[substitution.team], substitution.kind))
-        counted.push_back({term.round, recorded.number});
 }
 
 void Hand::operator()(const TimeOut& timeOut) {

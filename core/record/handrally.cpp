@@ -47,6 +47,13 @@ void Hand::operator()(const Replay& replay) {
         writeServe(ServedAgain());
 }
 
+/// A rally that was broken off is played again.
+void Hand::operator()(const Resumed& resumed) {
+    const bool goesOn = before.phase == Phase::Suspended && resumed.goOn == GoOn::AsItStood;
+    if (goesOn && before.contacted && !struck())
+        writeServe(ServedAgain());
+}
+
 void Hand::operator()(const NoServe&) {
     if (!inPlay())
         return;

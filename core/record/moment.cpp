@@ -22,7 +22,6 @@ Moment momentOf(const MatchState& state) {
         moment.termsBegun[team] = set.teams[team].termsBegun;
         moment.points[team] = set.teams[team].points;
         moment.liberos[team] = set.teams[team].libero;
-        moment.substitutions[team] = set.teams[team].substitutions;
     }
     return moment;
 }

@@ -24,7 +24,6 @@ struct Moment {
     ShirtNumber server;          ///< who is to serve; invalid where the place is vacant
     std::vector<Team> pointsDue; ///< points that come with the start of the set
     PerTeam<std::optional<LiberoOnCourt>> liberos;
-    PerTeam<int> substitutions;
 };
 
 [[nodiscard]] Moment momentOf(const MatchState& state);

@@ -6,6 +6,8 @@
 #include "core/record/setwriter.h"
 #include "core/record/signoffs.h"
 
+#include <algorithm>
+
 namespace setfolio {
 namespace {
 
@@ -33,8 +35,27 @@ bool isBegun(const SetRecord& set) {
            (set.number == 1 && set.servesFirst) || !set.notes.empty() || !set.sanctions.empty();
 }
 
+/// The round that is being written: that of the serving team.
+int roundNow(const MatchState& state) {
+    const SetState& set = state.set();
+    return roundOfTerm(state.rulebook(), set.servesFirst == set.serving,
+                       std::max(set.teams[set.serving].termsBegun, 1));
+}
+
+/// A substitution crosses the next number of the counter; one that was ruled illegal may count no longer.
+void copyCounter(TeamRecord& record, const TeamInSet& team, int round) {
+    std::vector<CountedSubstitution>& crossed = record.substitutions;
+    if (crossed.size() > team.counted.size())
+        std::erase_if(crossed, [&](const CountedSubstitution& each) {
+            return std::ranges::find(team.counted, each.entry) == team.counted.end();
+        });
+    for (std::size_t index = crossed.size(); index < team.counted.size(); ++index)
+        crossed.push_back({round, team.counted[index]});
+}
+
 void copyTeam(TeamRecord& record, const MatchState& state, Team which) {
     const TeamInSet& team = state.set().teams[which];
+    copyCounter(record, team, roundNow(state));
     record.lineUpGiven = team.lineUp.has_value();
     for (const Slot slot : allSlots) {
         SlotRecord& row = record.slots[slot.index()];
@@ -44,8 +65,9 @@ void copyTeam(TeamRecord& record, const MatchState& state, Team which) {
     record.captain = captainOf(state, team, which);
     record.liberos = liberosOf(team);
     record.timeOuts = team.timeOuts;
-    if (team.liberoSlot && state.rulebook().liberoSlotMarked)
-        record.slots[team.liberoSlot->index()].libero = team.liberoServed;
+    for (const Slot slot : allSlots)
+        record.slots[slot.index()].libero =
+            team.liberoSlot == slot && state.rulebook().liberoSlotMarked ? team.liberoServed : std::nullopt;
 }
 
 std::optional<LivePlace> livePlaceOf(const MatchState& state) {
@@ -54,8 +76,8 @@ std::optional<LivePlace> livePlaceOf(const MatchState& state) {
         return std::nullopt;
     const SetState& set = state.set();
     const Team others = opponentsOf(set.serving);
-    const int round = roundOfTerm(state.rulebook(), set.servesFirst == set.serving, set.teams[set.serving].termsBegun);
-    return LivePlace{set.serving, servingSlot(set, set.serving), round, servingSlot(set, others), set.contacted};
+    return LivePlace{set.serving, servingSlot(set, set.serving), roundNow(state), servingSlot(set, others),
+                     set.contacted};
 }
 
 /// The part of a set's record that the state says by itself.

@@ -111,7 +111,7 @@ enum class FindingKind : std::uint8_t {
     ImproperRequestIsDelay,   ///< it is not the first, or none is let pass; team, level: what it is
     SidesChangeEarly,         ///< count: the score it is due at
     SidesChangedAlready,      ///< in this set
-    NoSidesChange,            ///< the rulebook has none in the deciding set
+    NoSidesChange,            ///< the rulebook has none in this set
     DefaultIsOfMatch,         ///< team
     IncompleteBeforePlay,     ///< no set has started; team
     SetNotPlayedAgain,        ///< after an interruption

@@ -9,7 +9,7 @@ namespace {
 
 void noticeSubstitution(std::vector<Notice>& notices, const MatchState& state, Team team) {
     const Rulebook& rulebook = state.rulebook();
-    const int count = state.set().teams[team].substitutions;
+    const int count = substitutionsOf(state.set().teams[team]);
     if (std::ranges::find(rulebook.substitutionNotices, count) != rulebook.substitutionNotices.end())
         notices.push_back({NoticeKind::SubstitutionsUsed, team, count, rulebook.substitutionLimit});
 }

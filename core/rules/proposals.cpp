@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/rules/proposals.h"
 
+#include "core/match/consequences.h"
 #include "core/rules/judge.h"
 
 #include <algorithm>
@@ -55,6 +56,17 @@ std::optional<Substitution> changeIn(const MatchState& state, Team team, CourtPo
     return judge(state, change).empty() ? std::optional(change) : std::nullopt;
 }
 
+/// Back for a player whose substitution was ruled illegal.
+std::optional<Substitution> changeBack(const MatchState& state, Team team) {
+    const TeamInSet& own = state.set().teams[team];
+    for (const Slot slot : allSlots)
+        if (const auto back = replacedUnlawfully(own, slot)) {
+            const Substitution change{team, *back, onCourt(own, slot)};
+            return judge(state, change).empty() ? std::optional(change) : std::nullopt;
+        }
+    return std::nullopt;
+}
+
 bool isUnderWay(const MatchState& state) {
     return phaseOf(state) == Phase::ReadyToServe && state.set().teams.home.lineUp && state.set().teams.visitors.lineUp;
 }
@@ -64,6 +76,8 @@ bool isUnderWay(const MatchState& state) {
 std::optional<Substitution> proposedSubstitution(const MatchState& state, Team team) {
     if (!isUnderWay(state))
         return std::nullopt;
+    if (const auto back = changeBack(state, team))
+        return back;
     const bool serves = state.set().serving == team;
     const auto forServer = serves ? changeIn(state, team, serverPlace) : std::nullopt;
     return forServer ? forServer : changeIn(state, team, justInFront);

@@ -78,7 +78,7 @@ Findings judgeWrongServer(const MatchState& state, const WrongServer& ruling) {
     const SetState& set = state.set();
     if (set.teams[ruling.team].termsBegun == 0)
         return {refused(FindingKind::NeverServed, ruling.team, ruling.served)};
-    if (set.serving == ruling.team && !set.termServed && !taken)
+    if (set.serving == ruling.team && set.termContacts == 0 && !taken)
         findings.push_back(unlawful(FindingKind::NotServedYet, "wrong-server-notice", ruling.team, ruling.served));
     if (!isOfTeam(state, ruling.team, ruling.served))
         findings.push_back(unlawful(FindingKind::ServerNotOnRoster, "line-up-numbers", ruling.team, ruling.served));

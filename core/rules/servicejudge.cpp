@@ -27,12 +27,13 @@ Findings againstVacantServer(const SetState& set) {
 std::optional<Finding> againstRuledIllegal(const TeamInSet& own, Team team) {
     for (const Slot slot : allSlots) {
         const std::vector<Standing>& stood = own.slots[slot.index()];
-        if (stood.size() < 2 || std::ranges::find(own.ruledIllegal, stood.back()) == own.ruledIllegal.end())
+        if (stood.empty() || !isRuledIllegal(own, stood.back()))
             continue;
         Finding stays =
             unlawful(FindingKind::IllegalPlayerStays, "illegal-substitution-counts", team, stood.back().number);
         stays.slot = slot;
         stays.count = static_cast<int>(stood.back().since.value);
+        stays.lawful = replacedUnlawfully(own, slot).value_or(ShirtNumber());
         return stays;
     }
     return std::nullopt;

@@ -58,13 +58,15 @@ Findings judgeEnd(const MatchState& state) {
 }
 
 /// Within the deciding set sides change once, when the leading team reaches the rulebook's score, or as soon as someone
-/// sees that it has been missed (FIVB Official Volleyball Rules 2025-2028, 18.2.2). In another set the entry puts right
-/// what was missed before it.
+/// sees that it has been missed (FIVB Official Volleyball Rules 2025-2028, 18.2.2). In another set there is no change;
+/// that the teams stood on the wrong sides is the referees' word.
 Findings judgeSidesChanged(const MatchState& state) {
     Findings findings = momentOfDeadBall(state);
     const SetState& set = state.set();
-    if (!findings.empty() || !isDecidingSet(state, set.number))
+    if (!findings.empty())
         return findings;
+    if (!isDecidingSet(state, set.number))
+        return {unlawful(FindingKind::NoSidesChange, "change-sides")};
     const std::optional<int> due = state.rulebook().decidingSetSideChange;
     if (!due)
         return {unlawful(FindingKind::NoSidesChange, "deciding-set-side-change")};

@@ -16,12 +16,13 @@ const TeamInSet& teamOf(const MatchState& state, const Pair& pair) {
     return state.set().teams[pair.team];
 }
 
-/// Who has stood in a slot, in order, vacant times left out.
+/// Who has stood in a slot lawfully, in order, vacant times left out.
 std::vector<ShirtNumber> stoodIn(const TeamInSet& team, Slot slot) {
     std::vector<ShirtNumber> numbers;
     for (const Standing& standing : team.slots[slot.index()])
-        if (standing.number.isValid())
+        if (standing.number.isValid() && !isRuledIllegal(team, standing))
             numbers.push_back(standing.number);
+    numbers.erase(std::unique(numbers.begin(), numbers.end()), numbers.end()); // who came back for an illegal player
     return numbers;
 }
 
@@ -137,11 +138,13 @@ std::optional<Finding> againstExceptionalLibero(const MatchState& state, const P
 Findings againstRegular(const MatchState& state, const Pair& pair) {
     Findings findings = againstComing(state, pair);
     const TeamInSet& team = teamOf(state, pair);
+    if (replacedUnlawfully(team, pair.slot) == pair.in)
+        return findings;
     if (isLibero(team, pair.in))
         findings.push_back(unlawful(FindingKind::SubstituteIsLibero, "line-up-libero", pair.team, pair.in));
     if (!slotOnCourt(team, pair.in))
         append(findings, againstSlot(state, pair));
-    const int count = team.substitutions + 1;
+    const int count = substitutionsOf(team) + 1;
     const int limit = state.rulebook().substitutionLimit;
     if (count > limit)
         findings.push_back(beyondLimit(FindingKind::SubstitutionLimit, "substitution-limit", pair.team, count, limit));

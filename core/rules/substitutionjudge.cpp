@@ -70,7 +70,8 @@ std::optional<Finding> againstOffForLibero(const MatchState& state, const Pair& 
 
 Findings judgeRegular(const MatchState& state, const Pair& pair) {
     Findings findings;
-    if (!sentOffBy(state, pair.team, pair.out)) { // else it is forced on the team, and she cannot come back first
+    const bool forced = sentOffBy(state, pair.team, pair.out).has_value(); // and she cannot come back first
+    if (!forced && replacedUnlawfully(state.set().teams[pair.team], pair.slot) != pair.in) {
         append(findings, againstRequest(state, pair.team, pair.slot));
         append(findings, againstOffForLibero(state, pair));
     }

@@ -59,7 +59,7 @@ std::optional<EntryNumber> firstRequestSince(const SetState& set, const TakenBac
 bool mayStillTakeBack(const MatchState& state, Team team, const TakingRule& rule) {
     switch (rule.until) {
     case TakenBackUntil::NextServeContact:
-        return state.set().serving == team || !state.set().termServed;
+        return state.set().serving == team || state.set().termContacts == 0;
     case TakenBackUntil::WheneverEstablished:
         return true;
     }

@@ -2,10 +2,13 @@
 // SPDX-License-Identifier: MIT
 #include "core/rules/ways.h"
 
+#include "core/match/fold.h"
 #include "core/rules/judge.h"
 #include "core/rules/sanctionjudge.h"
 #include "core/rules/substitutes.h"
 #include "core/rules/taking.h"
+
+#include <algorithm>
 
 namespace setfolio {
 
@@ -76,6 +79,24 @@ std::optional<PointsToTakeBack> pointsToTakeBack(const MatchState& state, Team t
     if (state.sets.empty())
         return std::nullopt;
     return pointsBy(state, team, takingRuleOf(state.rulebook(), IllegalPlayer{.by = by}));
+}
+
+bool isPointSettled(std::span<const Recorded> entries, EntryNumber rally) {
+    const auto* opened = entries.empty() ? nullptr : std::get_if<MatchOpened>(&entries.front().entry);
+    if (!opened || opened->rulebook.wrongPointUntil == TakenBackUntil::WheneverEstablished)
+        return false;
+    const std::vector<TimelineItem> timeline = timelineOf(entries);
+    const auto won = std::ranges::find_if(timeline, [&](const TimelineItem& item) {
+        return item.recorded->number == rally && item.stands() &&
+               std::holds_alternative<RallyWon>(item.recorded->entry);
+    });
+    if (won == timeline.end())
+        return false;
+    return std::any_of(std::next(won), timeline.end(), [](const TimelineItem& item) {
+        const Entry& entry = item.recorded->entry;
+        return item.stands() &&
+               (std::holds_alternative<ServeContacted>(entry) || std::holds_alternative<RallyWon>(entry));
+    });
 }
 
 std::vector<Entry> liberoMoves(const MatchState& state, Team team) {

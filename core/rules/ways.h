@@ -7,6 +7,7 @@
 #include "core/match/state.h"
 
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace setfolio {
@@ -56,6 +57,11 @@ struct PointsToTakeBack {
 [[nodiscard]] std::optional<PointsToTakeBack> pointsToTakeBack(const MatchState& state, Team team);
 /// Likewise for a player who came on court illegally in this way: for IllegalPlayer::takenBackFrom.
 [[nodiscard]] std::optional<PointsToTakeBack> pointsToTakeBack(const MatchState& state, Team team, IllegalBy by);
+
+/// Whether the point of a rally stands, though the referees gave it to the wrong team: the next serve has been
+/// contacted, and the rulebook puts it right only until then. A slip of the table's own is not meant. O(n). Source: the
+/// rulebook's wrong-point-until.
+[[nodiscard]] bool isPointSettled(std::span<const Recorded> entries, EntryNumber rally);
 
 // The libero.
 

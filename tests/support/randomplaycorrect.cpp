@@ -157,6 +157,8 @@ MatchState renumbered(MatchState state, const std::vector<std::uint32_t>& rightN
             for (std::vector<Standing>& slot : set.teams[team].slots)
                 for (Standing& standing : slot)
                     put(standing.since);
+            for (EntryNumber& counted : set.teams[team].counted)
+                put(counted);
             for (TimeOutTaken& taken : set.teams[team].timeOuts)
                 put(taken.entry);
             for (Standing& standing : set.teams[team].ruledIllegal)

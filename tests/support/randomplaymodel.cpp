@@ -138,8 +138,17 @@ void Model::award(Team team, bool rally, std::uint32_t entry) {
 void Model::serveMade() {
     ModelTeam& team = teams[serving];
     const std::size_t slot = team.places[0];
-    if (!team.liberoServes && (team.liberoServing || team.liberoIn(slot)))
+    if (!team.liberoServes && (team.liberoServing || team.liberoIn(slot))) {
         team.liberoServes = slot;
+        team.liberoServesSince = term;
+    }
+}
+
+void Model::ruledWrong(Team team, int inTerm) {
+    const bool lawful = std::ranges::any_of(
+        points, [&](const ModelPoint& p) { return p.team == team && p.term == inTerm && p.ownServe; });
+    if (!lawful && teams[team].liberoServesSince == inTerm)
+        teams[team].liberoServes.reset();
 }
 
 void Model::takeBack(Team team, std::uint32_t from) {

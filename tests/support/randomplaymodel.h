@@ -54,6 +54,7 @@ struct ModelTeam {
     std::optional<LiberoOnCourt> libero;      ///< where replacements are kept
     int liberoMovedAfter = -1;                ///< completed rallies when she was last replaced or came in
     std::optional<std::size_t> liberoServes;  ///< the one slot she has served in
+    int liberoServesSince = 0;                ///< the term in which she first did
     std::optional<ShirtNumber> liberoServing; ///< where only her serve is kept
     bool redesignated = false;
     bool requested = false; ///< she has had a substitution request in this interruption
@@ -126,6 +127,8 @@ public:
     void start(std::uint32_t entry);
     void award(Team team, bool rally, std::uint32_t entry);
     void serveMade();
+    /// A ruling on a wrong server of a term: unless a point won on serve in it stands, no libero has served in it.
+    void ruledWrong(Team team, int inTerm);
     void takeBack(Team team, std::uint32_t from);
     void decide();
     void enter(Team team, std::size_t slot, ShirtNumber in, SubstitutionKind kind);

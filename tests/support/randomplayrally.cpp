@@ -73,6 +73,7 @@ bool RandomPlay::wrongServerSeen() {
     m_model.serveMade();
     m_model.phase = Phase::Rally;
     add(ServeContacted{});
+    m_model.ruledWrong(team, m_model.term);
     m_model.award(opponentsOf(team), true, next());
     add(WrongServer{team, wrong, std::nullopt});
     return true;
@@ -107,6 +108,7 @@ void RandomPlay::wrongServerFound() {
     if (m_model.rules.wrongServerRequests && isRequestedSince(from))
         return; // the requests would have to be struck first
     m_model.takeBack(team, from);
+    m_model.ruledWrong(team, term);
     m_model.decide();
     if (!after)
         m_model.award(opponentsOf(team), true, next());

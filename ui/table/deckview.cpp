@@ -44,7 +44,7 @@ TeamAreaView areaOf(const MatchState& state, Team team) {
     view.points = own.points;
     view.serves = set.servesFirst && set.serving == team && !set.winner;
     view.call = callFor(state, team);
-    view.substitutions = own.substitutions;
+    view.substitutions = substitutionsOf(own);
     view.substitutionLimit = rulebook.substitutionLimit;
     view.timeOutsLeft = std::max(0, rulebook.timeOuts - static_cast<int>(own.timeOuts.size()));
     view.liberoState = liberoState(own, rulebook.liberoServe);

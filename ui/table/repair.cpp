@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/repair.h"
 
+#include "core/rules/ways.h"
 #include "ui/wording/fill.h"
 #include "ui/wording/findingwords.h"
 #include "ui/wording/names.h"
@@ -41,6 +42,23 @@ bool isKnown(const std::vector<EntryFinding>& before, const EntryFinding& found)
     });
 }
 
+/// The entry that a repair strikes or stands beside.
+EntryNumber targetOf(const Repair& repair) {
+    const auto* strike = std::get_if<Strike>(&repair.entry);
+    return strike ? strike->target : repair.placed.value_or(Placed{}).target;
+}
+
+/// Whether the repair takes a point from the team that won a rally.
+bool changesWinner(std::span<const Recorded> entries, const Repair& repair) {
+    const EntryNumber target = targetOf(repair);
+    if (target.value == 0 || target.value > entries.size() ||
+        (repair.placed && repair.placed->how == Placed::How::Before))
+        return false;
+    const auto* won = std::get_if<RallyWon>(&entries[target.value - 1].entry);
+    const auto* now = std::get_if<RallyWon>(&repair.entry);
+    return won && !(now && now->by == won->by);
+}
+
 } // namespace
 
 RepairPreview previewOf(std::span<const Recorded> entries, const MatchState& now, const Repair& repair) {
@@ -53,6 +71,7 @@ RepairPreview previewOf(std::span<const Recorded> entries, const MatchState& now
     preview.scoreAfter = scoreOf(preview.after);
     preview.serverBefore = serverIn(now);
     preview.serverAfter = serverIn(preview.after);
+    preview.settled = changesWinner(entries, repair) && isPointSettled(entries, targetOf(repair));
     const std::vector<EntryFinding> before = review(entries);
     for (const EntryFinding& found : review(repaired))
         if (found.entry != number && !isKnown(before, found))
@@ -70,6 +89,9 @@ QString sentence(const RepairPreview& preview, const EntryLog& log) {
         words += fill(Table::tr("%1 serves next, not %2."), {preview.serverAfter, preview.serverBefore});
     if (after.set().winner)
         words += fill(Table::tr("The set is won by %1."), {codeOf(after, *after.set().winner)});
+    if (preview.settled)
+        words +=
+            Table::tr("If the referees gave the point, by the rulebook it stands: correct only a slip of the table.");
     if (preview.questionable.empty()) {
         words += Table::tr("No later entry becomes questionable.");
         return words.join(u' ');

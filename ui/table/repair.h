@@ -27,6 +27,7 @@ struct RepairPreview {
     QString serverBefore; ///< "SAL 9"; empty while nobody serves
     QString serverAfter;
     std::vector<EntryFinding> questionable; ///< later entries that would not be lawful any more
+    bool settled = false;                   ///< the point it changes stands, unless the slip was the table's own
     MatchState after;
 };
 

@@ -94,7 +94,7 @@ void SubstitutionBar::refill() {
     const TeamInSet& own = state().set().teams[m_team];
     setTitle(
         fill(Table::tr("Substitution %1 · %2"),
-             {codeOf(state(), m_team), substitutionsUsed(own.substitutions, state().rulebook().substitutionLimit)}));
+             {codeOf(state(), m_team), substitutionsUsed(substitutionsOf(own), state().rulebook().substitutionLimit)}));
     offerIn();
     m_out->offer(placesOf(state(), m_team));
 }

@@ -26,7 +26,7 @@ Comparison comparisonOf(const MatchState& state, Team team) {
     const TeamInSet& own = state.set().teams[team];
     const Rulebook& rulebook = state.rulebook();
     return {team, codeOf(state, team), QString::number(own.points),
-            substitutionsUsed(own.substitutions, rulebook.substitutionLimit),
+            substitutionsUsed(substitutionsOf(own), rulebook.substitutionLimit),
             substitutionsUsed(static_cast<int>(own.timeOuts.size()), rulebook.timeOuts)};
 }
 

@@ -29,11 +29,17 @@ QString levelOf(const Finding& finding) {
                          : QString();
 }
 
+const char* englishOf(const Finding& finding) {
+    const bool noneInTerm = finding.kind == FindingKind::TakenBackTooMuch && finding.count == 0;
+    return noneInTerm ? QT_TRANSLATE_NOOP("setfolio::FindingWords", "Only points of this term of %2 may be taken back, "
+                                                                    "and it has won none: record the ruling alone.")
+                      : findingSentences.at(static_cast<std::size_t>(finding.kind)).english;
+}
+
 } // namespace
 
 QString sentence(const Finding& finding, const MatchState& state) {
-    const char* english = findingSentences.at(static_cast<std::size_t>(finding.kind)).english;
-    return fill(QCoreApplication::translate("setfolio::FindingWords", english),
+    return fill(QCoreApplication::translate("setfolio::FindingWords", englishOf(finding)),
                 {QString::number(finding.number.value), finding.team ? codeOf(state, *finding.team) : QString(),
                  finding.slot ? roman(*finding.slot) : QString(), finding.other ? roman(*finding.other) : QString(),
                  QString::number(finding.count), QString::number(finding.limit), whoIn(finding), levelOf(finding),

@@ -133,6 +133,7 @@ constexpr Label labels[] = {
     {"substitution-pairs",                QT_TRANSLATE_NOOP("setfolio::RulebookWords", "Several substitutions are made pair by pair")},
     {"exceptional-substitution",          QT_TRANSLATE_NOOP("setfolio::RulebookWords", "An injured player is replaced lawfully if she can be, else by anyone off court")},
     {"libero-back-row",                   QT_TRANSLATE_NOOP("setfolio::RulebookWords", "A libero plays in the back row only")},
+    {"libero-after-contact",              QT_TRANSLATE_NOOP("setfolio::RulebookWords", "A libero may come or go once a serve was contacted, though the rally is played again")},
     {"libero-after-replay",               QT_TRANSLATE_NOOP("setfolio::RulebookWords", "A libero may come or go when a rally was broken off for an injury")},
     {"captain-on-court",                  QT_TRANSLATE_NOOP("setfolio::RulebookWords", "The playing captain is on court")},
     {"libero-unable",                     QT_TRANSLATE_NOOP("setfolio::RulebookWords", "A libero who cannot play on is replaced")},

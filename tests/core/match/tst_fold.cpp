@@ -379,6 +379,33 @@ private Q_SLOTS:
         QCOMPARE(record.sets[1].score, (PerTeam<int>{0, 1}));
     }
 
+    void anIllegalSubstitutionCountsNoLongerOnceItIsRuled_data() {
+        QTest::addColumn<bool>("counts");
+        QTest::addColumn<int>("ruled");
+        QTest::addColumn<int>("putRight");
+        // Scoring & Libero Tracking, EOA Volleyball Officials Clinic: an illegal substitution never counts.
+        QTest::newRow("it never counts") << false << 1 << 1;
+        QTest::newRow("a rulebook that counts it, but not what puts it right") << true << 2 << 2;
+    }
+    void anIllegalSubstitutionCountsNoLongerOnceItIsRuled() {
+        QFETCH(bool, counts);
+        Rulebook rulebook = highSchool();
+        rulebook.illegalSubstitutionCounts = counts;
+        MatchBuilder match;
+        match.open(5, rulebook).toss(Team::Home);
+        match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start();
+        match.substitute(Team::Home, 7, 2).play("h").substitute(Team::Home, 2, 3).play("s");
+        QCOMPARE(substitutionsOf(match.state().set().teams.home), 2);
+        match.add(IllegalPlayer{Team::Home, ShirtNumber(2), {}, {}});
+        QTEST(substitutionsOf(match.state().set().teams.home), "ruled");
+        QCOMPARE(static_cast<int>(match.set().teams.home.substitutions.size()), counts ? 2 : 1);
+        match.substitute(Team::Home, 3, 2);
+        QTEST(substitutionsOf(match.state().set().teams.home), "putRight");
+        QTEST(static_cast<int>(match.set().teams.home.substitutions.size()), "putRight");
+        QCOMPARE(onCourt(match.state().set().teams.home, Slot(3)), ShirtNumber(3));
+        QCOMPARE(slotOf(match.state().set().teams.home, ShirtNumber(2)), std::optional(Slot(2)));
+    }
+
     void entriesThatMeanNothingHereLeaveTheStateAsItWas() {
         MatchBuilder match;
         match.open();

@@ -35,7 +35,7 @@ QString differs(const MatchState& state, const Expected& expected) {
         const int firstTerm = set.started && set.servesFirst == team ? 1 : 0;
         if (its.points != expected.points[team])
             return QStringLiteral("points %1, not %2").arg(its.points).arg(expected.points[team]);
-        if (its.substitutions != expected.substitutions[team])
+        if (substitutionsOf(its) != expected.substitutions[team])
             return QStringLiteral("substitutions");
         if (static_cast<int>(its.timeOuts.size()) != expected.timeOuts[team])
             return QStringLiteral("time-outs");
@@ -174,7 +174,7 @@ private Q_SLOTS:
             entryByEntry(play.entries(), [&](const MatchState&, const Recorded&, const MatchState& after) {
                 for (const Team team : bothTeams) {
                     const TeamInSet& its = after.set().teams[team];
-                    QVERIFY(its.substitutions <= rules.substitutionLimit);
+                    QVERIFY(substitutionsOf(its) <= rules.substitutionLimit);
                     QVERIFY(static_cast<int>(its.timeOuts.size()) <= rules.timeOuts);
                     QVERIFY(its.reServes <= rules.reServesPerTerm);
                     QVERIFY(static_cast<int>(its.liberos.size()) <= rules.maximumLiberos);

@@ -172,6 +172,28 @@ private Q_SLOTS:
         QCOMPARE(setOfEntry(match.state(), card), 2);
     }
 
+    /// Source: FIVB Official Volleyball Rules 2025-2028, 17.3, 17.2: the rally is played again.
+    void aRallyBrokenOffIsWrittenAsOneThatIsPlayedAgain() {
+        MatchBuilder match;
+        match.started().play("hs").add(Suspended{}).add(Resumed{}).play("h");
+        QCOMPARE(inWords(match.set().teams.home), QStringLiteral("I: (1) (RS) (2)"));
+        MatchBuilder between;
+        between.started().play("h").add(Suspended{}).add(Resumed{}).play("h");
+        QCOMPARE(inWords(between.set().teams.home), QStringLiteral("I: (1) (2)"));
+    }
+
+    /// Source: GEVA Region (USAV) scorekeeper clinic 2010: the team's total when its server loses the serve.
+    void anExitScoreIsThatAfterPointsAreTakenBack() {
+        MatchBuilder match;
+        match.open(3, publishedRulebook(QStringLiteral("club")).value()).toss(Team::Home);
+        match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start();
+        match.play("hhh");
+        const std::vector<Point> points = match.state().set().points;
+        match.add(IllegalPlayer{Team::Home, ShirtNumber(7), {}, points[1].entry});
+        const std::vector<Mark> marks = match.set().teams.home.terms.front().marks;
+        QCOMPARE(std::get<ExitScore>(marks.back().content).total, 1);
+    }
+
     void aRemarkBetweenSetsBeginsTheNextSheet() {
         MatchBuilder match;
         match.started().play("hhhhhhhhhhhhhhhhhhhhhhhhh").add(SetEnded{}).add(Toss{Team::Visitors, Team::Visitors});

@@ -48,7 +48,9 @@ void TestMatchCases::tossesSidesAndCaptains_data() {
     caseRow(cw, decidingSet + times(8, "rally h; ") + "sides",     "",                        "NCAA News of March 2002; NCAA and PAVO interpretations of August 2002, 1");
     caseRow(cl, decidingSet + times(8, "rally h; ") + "sides",     "",                        "USA Volleyball, Scorer tips and reminders 2014, 11c");
     caseRow(hs, decidingSet + times(8, "rally h; ") + "sides",     "no-sides-change",         "from memory: none");
-    caseRow(in, "rally hhv; sides",                                "",                        "from memory: missed between the sets");
+    caseRow(in, times(13, "rally h; ") + "sides",                  "no-sides-change",         "FIVB Rules 2025-2028, 18.2.1, 18.2.2: in the deciding set only");
+    caseRow(hs, "rally h; sides",                                  "no-sides-change",         "from memory: between the sets");
+    caseRow(in, "rally hhv; sides",                                "no-sides-change",                        "from memory: missed between the sets, on the referees\' word");
     caseRow(in, "h captain 3",                                     "",                        "from memory: on court");
     caseRow(in, "h captain 7",                                     "captain-not-on-court",    "from memory: on court");
     caseRow(in, "h captain 20",                                    "captain-not-in-team",     "from memory: of the team");

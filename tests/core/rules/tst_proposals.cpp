@@ -45,6 +45,7 @@ private Q_SLOTS:
     void whatHasJustBeenDoneIsNotProposed();
     void aSubstituteLeavesAsSheComesToTheFront();
     void anEarlierSetIsRemembered();
+    void anIllegalPlayerGoesBackFirst();
     void nothingWhileTheRallyIsPlayed();
     void aLiberoComesInAtTheServersPlace();
     void noSecondPlaceForTheLiberosServe();
@@ -86,6 +87,16 @@ void TestProposals::anEarlierSetIsRemembered() {
     QCOMPARE(match.state().set().serving, H);
     QCOMPARE(onCourt(match.state().set().teams.home, slotAt(match.state().set(), H, CourtPosition(1))), ShirtNumber(1));
     QCOMPARE(inWords(proposedSubstitution(match.state(), H)), QStringLiteral("7/1"));
+}
+
+/// Source: FIVB Official Volleyball Rules 2025-2028, 15.9.2: the substitution is put right.
+void TestProposals::anIllegalPlayerGoesBackFirst() {
+    MatchBuilder match;
+    match.started().substitute(H, 7, 1).play("h").substitute(H, 8, 4).play("hs");
+    match.add(IllegalPlayer{H, ShirtNumber(8), {}, {}});
+    QCOMPARE(inWords(proposedSubstitution(match.state(), H)), QStringLiteral("4/8"));
+    match.substitute(H, 4, 8);
+    QVERIFY(inWords(proposedSubstitution(match.state(), H)) != QStringLiteral("4/8"));
 }
 
 void TestProposals::nothingWhileTheRallyIsPlayed() {

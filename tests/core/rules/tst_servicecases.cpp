@@ -110,6 +110,9 @@ void TestServiceCases::wrongServersAreRuledOn_data() {
     caseRow(hs, "rally hhvvhhh; h wrong 4 5",                        "taken-back-too-much",    "from memory: the present term");
     caseRow(in, "rally hhvvhhh; h wrong 4 5",                        "",                       "FIVB Rules 2025-2028, 7.7.2: since the fault");
     caseRow(hs, "rally hhhv; h wrong 4 3",                           "",                       "from memory: before the opponents' next contact");
+    caseRow(hs, "rally hhhvse; h wrong 4 3",                         "",                       "GTCCVO, Ask the interpreter (NFHS 8-2-5): a dropped toss is no contact");
+    caseRow(hs, "rally hhhvses; h wrong 4 3",                        "taken-back-too-late",    "from memory: after the opponents' next contact");
+    caseRow(hs, "rally hhhvsr; h wrong 4 3",                         "taken-back-too-late",    "from memory: it was contacted, though it is replayed");
     caseRow(hs, "rally hhhvs; h wrong 4 3",                          "taken-back-too-late",    "from memory: after the opponents' next contact");
     caseRow(hs, "rally hhhvsr; h wrong 4 3",                         "taken-back-too-late",    "from memory: after the opponents' next contact");
     caseRow(hs, "rally hhhvh; h wrong 4 3",                          "taken-back-too-much",    "from memory: another term");
@@ -132,6 +135,16 @@ void TestServiceCases::wrongServersAreRuledOn_data() {
     caseRow(in, "h sub 7 3; rally hs; h illegal 7; rally v",          "illegal-player-stays",   "FIVB Rules 2025-2028, 15.9.2: it is put right");
     caseRow(hs, "h sub 7 3; rally hs; h illegal 7; rally s",          "illegal-player-stays",   "Scoring & Libero Tracking, EOA Volleyball Officials Clinic: never counts");
     caseRow(in, "h sub 7 3; rally hs; h illegal 7; h sub 3 7; rally s", "",                     "FIVB Rules 2025-2028, 15.9.2: it is put right");
+    caseRow(in, "h sub 7 3; rally hs; h illegal 7; h sub 3 7",        "",                       "FIVB Rules 2025-2028, 15.9.2: whom she replaced comes back");
+    caseRow(in, "h sub 7 3; rally hs; h illegal 7; h sub 3 7; rally h; h sub 8 3", "",          "FIVB Rules 2025-2028, 15.9.2, 15.6: the illegal one was none");
+    caseRow(in, "h sub 7 3; rally hs; h illegal 7; h sub 3 7; h sub 8 2", "",                   "FIVB Rules 2025-2028, 15.9.2: what is put right is no request");
+    caseRow(hs, "h sub 7 2; rally h; h sub 2 3; rally hs; h illegal 2; h sub 3 2; rally h; h sub 2 7", "", "Scoring & Libero Tracking, EOA Volleyball Officials Clinic: only in the original position");
+    caseRow(hs, "h sub 7 2; rally h; h sub 2 3; rally hs; h illegal 2; h sub 3 2; rally h; h sub 2 4", "wrong-slot", "Scoring & Libero Tracking, EOA Volleyball Officials Clinic: only in the original position");
+    caseRow(hs, "h sub 7 3; rally hs; h illegal 7; " + times(3, "h sub 3 7; h sub 7 3; ") + "rally s", "", "sense: after she is put right she may come in as others do");
+    caseRow(hs, times(9, "h sub 7 1; h sub 1 7; ") + "h sub 8 2; rally hs; h illegal 8; h sub 2 8", "", "Scoring & Libero Tracking, EOA Volleyball Officials Clinic: never counts");
+    caseRow(hs, times(9, "h sub 7 1; h sub 1 7; ") + "h sub 8 2; rally hs; h illegal 8; h sub 2 8; rally h; h sub 8 2", "substitution-limit", "Scoring & Libero Tracking, EOA Volleyball Officials Clinic: eighteen");
+    caseRow(hs, times(8, "h sub 7 1; h sub 1 7; ") + "h sub 7 1; h sub 8 2; rally hs; h illegal 8; h sub 2 8; rally h; h sub 1 7", "", "Scoring & Libero Tracking, EOA Volleyball Officials Clinic: never counts");
+    caseRow(in, "h exceptional 7 3; rally hs; h illegal 7; h sub 3 7", "",                      "FIVB Rules 2025-2028, 15.9.2: she is not out for good");
     caseRow(in, "rally hs; h illegal 3; rally s",                     "",                       "sense: nobody came in for whom she could go");
     caseRow(in, "rally hhvhh; h illegal-libero 9 4",                 "",                       "FIVB Rules 2025-2028, 19.3.2.9: as an illegal substitution");
     caseRow(cw, "rally hhvhh; h illegal-libero 9 4",                 "taken-back-too-much",    "from memory: as a wrong server");

@@ -64,6 +64,7 @@ private Q_SLOTS:
     void whoMustServe();
     void whatARulingOnAWrongServerTakesBack();
     void liberosMayMove_data();
+    void aPointOfTheRefereesIsSettledByTheNextContact();
     void liberosMayMove();
 };
 
@@ -213,6 +214,23 @@ void TestWays::whatARulingOnAWrongServerTakesBack() {
     const WrongServer ruling{H, ShirtNumber(4), points.value().from};
     QVERIFY(play.match().judge(ruling).empty());
     QCOMPARE(MatchBuilder(play.match()).add(ruling).state().set().teams.home.points, 4 - points->count);
+}
+
+/// Source: CVVOA Interpreter's Report of September 2015, situation 2: until the next serve is contacted.
+void TestWays::aPointOfTheRefereesIsSettledByTheNextContact() {
+    const auto settled = [](const char* rulebook, const char* play) {
+        const CasePlay cast(QString::fromLatin1(rulebook), QString::fromLatin1(play));
+        const auto entries = cast.match().entries();
+        const auto rally = std::ranges::find_if(
+            entries, [](const Recorded& recorded) { return std::holds_alternative<RallyWon>(recorded.entry); });
+        return isPointSettled(entries, rally->number);
+    };
+    QVERIFY(!settled(hs, "rally v"));
+    QVERIFY(!settled(hs, "rally v; h time-out; h sub 7 1"));
+    QVERIFY(settled(hs, "rally v; rally s"));
+    QVERIFY(settled(hs, "rally v; rally v"));
+    QVERIFY(!settled(in, "rally v; rally v")); // from memory: whenever it is established
+    QVERIFY(!isPointSettled({}, EntryNumber(1)));
 }
 
 void TestWays::liberosMayMove() {

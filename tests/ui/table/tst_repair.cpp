@@ -27,6 +27,7 @@ class TestRepair : public QObject {
 
 private Q_SLOTS:
     void anotherWinnerChangesScoreAndServer();
+    void aPointThatTheRefereesMayNoLongerChangeIsSaid();
     void aStrikeThatChangesNothingSaysSo();
     void laterEntriesThatBecomeQuestionableAreNamed();
     void theSetThatIsWonByItIsSaid();
@@ -42,6 +43,21 @@ void TestRepair::anotherWinnerChangesScoreAndServer() {
     QVERIFY(preview.scoreAfter == (PerTeam<int>{1, 1}));
     QCOMPARE(wordsIn(match, repair), QStringLiteral("The score becomes SAL 1–1 QRL. QRL 12 serves next, not SAL 1. "
                                                     "No later entry becomes questionable."));
+}
+
+/// Source: CVVOA Interpreter's Report of September 2015, situation 2.
+void TestRepair::aPointThatTheRefereesMayNoLongerChangeIsSaid() {
+    MatchBuilder match;
+    match.started().play("h");
+    const EntryNumber point = match.last();
+    const Repair strike{Strike{point, {}}, {}};
+    const Repair otherWinner{RallyWon{Team::Visitors}, Placed{Placed::How::InsteadOf, point, {}}};
+    const Repair before{RallyWon{Team::Visitors}, Placed{Placed::How::Before, point, {}}};
+    QVERIFY(!previewIn(match, otherWinner).settled);
+    match.play("h");
+    QVERIFY(previewIn(match, strike).settled);
+    QVERIFY(!previewIn(match, before).settled);
+    QVERIFY(wordsIn(match, otherWinner).contains(u"by the rulebook it stands: correct only a slip of the table."));
 }
 
 void TestRepair::aStrikeThatChangesNothingSaysSo() {

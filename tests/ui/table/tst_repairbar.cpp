@@ -130,7 +130,7 @@ void TestRepairBar::aMissedSubstitutionIsPutInByKeys() {
     table.press(Qt::Key_Return);
     QVERIFY(std::get<Substitution>(table.newest().entry) ==
             (Substitution{Team::Visitors, ShirtNumber(20), ShirtNumber(13)}));
-    QCOMPARE(table.set().teams.visitors.substitutions, 1);
+    QCOMPARE(substitutionsOf(table.set().teams.visitors), 1);
 }
 
 void TestRepairBar::aMissedTimeOutIsPutInByMouse() {

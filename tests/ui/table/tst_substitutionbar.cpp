@@ -138,7 +138,7 @@ void TestSubstitutionBar::severalOneAfterAnother() {
         table.type(out);
         table.press(Qt::Key_Return);
     }
-    QCOMPARE(table.set().teams.home.substitutions, 2);
+    QCOMPARE(substitutionsOf(table.set().teams.home), 2);
     QCOMPARE(onCourt(table.set().teams.home, Slot(4)), ShirtNumber(8));
 }
 

@@ -132,7 +132,7 @@ void TestFindingWords::theSentenceIs_data() {
     row(WrongServerUnruled,      "Number 47 was seen serving for QRL in place of number 53: ask for the ruling, and record it.");
     row(ServedRightly,           "Number 47 of QRL was the right server: check the number that served.");
     row(PointsStand,             "The rulebook takes no points back from QRL: record the ruling without them.");
-    row(TakenBackTooMuch,        "Only points of this term of QRL may be taken back, those from entry 19 on (0: it has none).");
+    row(TakenBackTooMuch,        "Only points of this term of QRL may be taken back, those from entry 19 on.");
     row(TakenBackTooLate,        "The opponents have contacted their next serve: the points of QRL stand.");
     row(NotALibero,              "Number 47 of QRL is not named a libero here: check the number, or ask the coach.");
     row(LiberoAlreadyOnCourt,    "Libero 53 of QRL is on court already: record her out first, or one for the other.");
@@ -150,7 +150,7 @@ void TestFindingWords::theSentenceIs_data() {
     row(ImproperRequestIsDelay,  "Such a request of QRL is a delay, and the next sanction is the expulsion: tell the second referee.");
     row(SidesChangeEarly,        "Sides change in the deciding set when a team has 19 points: wait until then.");
     row(SidesChangedAlready,     "The teams have changed sides in this set already: ask the second referee.");
-    row(NoSidesChange,           "The rulebook has no change of sides within the deciding set: ask the second referee.");
+    row(NoSidesChange,           "The rulebook has no change of sides within this set: ask the second referee.");
     row(DefaultIsOfMatch,        "A default loses the match, not one set: record it for the match, or QRL as incomplete.");
     row(IncompleteBeforePlay,    "No set has begun, and QRL has nothing to keep: a team that cannot begin loses by default.");
     row(SetNotPlayedAgain,       "By the rulebook the set goes on as it stood: ask the referee before it is played again.");
@@ -160,7 +160,7 @@ void TestFindingWords::theSentenceIs_data() {
     row(LateReplacementIsDelay,  "A late replacement of QRL is not let pass now, and the sanction is the expulsion: tell the second referee.");
     row(LiberoForSentOff,        "Libero 47 of QRL may not come in for number 53, who was sent off: ask who else comes in.");
     row(NoLiberoThisSet,         "The slip of QRL named a libero, 47, whom nobody wears: the team has no libero in this set.");
-    row(IllegalPlayerStays,      "Number 47 of QRL was ruled illegal and still stands in slot III: strike her substitution, entry 19.");
+    row(IllegalPlayerStays,      "Number 47 of QRL was ruled illegal and still stands in slot III: strike her substitution, entry 19, or record number 53 in for her.");
     row(SameLineUpDue,           "The set is played again with the same line-ups: put the six of QRL where they stood before.");
     row(ServerNotOnRoster,       "Number 47 is not on the roster of QRL: look again who serves.");
     row(RosterChangeCosts,       "The match has begun: by the rulebook other numbers on the roster of QRL cost a point, so tell the referee.");

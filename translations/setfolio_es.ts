@@ -3947,10 +3947,6 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>El juego se interrumpió hace %5 horas, más de %6: el partido se juega de nuevo, en su propio archivo.</translation>
     </message>
     <message>
-        <source>Requests of the time that is taken back go too: strike those from entry %5 on, then rule.</source>
-        <translation>Las solicitudes del período anulado también se anulan: tacharlas desde la anotación %5 y luego decidir.</translation>
-    </message>
-    <message>
         <source>A late replacement of %2 is not let pass now, and the sanction is the %8: tell the second referee.</source>
         <translation>Un reemplazo tardío de %2 ya no se tolera, y la sanción es %8: avisar al segundo árbitro.</translation>
     </message>
@@ -4009,6 +4005,14 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Only points of this term of %2 may be taken back, and it has won none: record the ruling alone.</source>
         <translation>Solo se pueden anular puntos de este turno de %2, y no tiene ninguno: anotar la decisión sola.</translation>
+    </message>
+    <message>
+        <source>Time-outs and substitutions of the time that is taken back go too: strike entry %5 and those after it first, then rule.</source>
+        <translation>Los tiempos y las sustituciones del tramo que se anula también caen: tachar primero la anotación %5 y las posteriores, luego anotar la decisión.</translation>
+    </message>
+    <message>
+        <source>Changes upon this line-up of %2 are recorded already: strike them first, or correct the line-up in its place.</source>
+        <translation>Ya hay cambios anotados sobre esta formación de %2: tacharlos primero, o corregir la formación en su lugar.</translation>
     </message>
 </context>
 <context>

@@ -3946,10 +3946,6 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>Le jeu a été interrompu il y a %5 heures, plus de %6&#xa0;: le match est à rejouer, dans un fichier à part.</translation>
     </message>
     <message>
-        <source>Requests of the time that is taken back go too: strike those from entry %5 on, then rule.</source>
-        <translation>Les demandes faites pendant le temps annulé s’annulent aussi&#xa0;: rayez-les à partir de la saisie %5, puis inscrivez la décision.</translation>
-    </message>
-    <message>
         <source>A late replacement of %2 is not let pass now, and the sanction is the %8: tell the second referee.</source>
         <translation>Un remplacement tardif de libéro de %2 n’est plus toléré, et la sanction est&#xa0;: %8. Prévenez le second arbitre.</translation>
     </message>
@@ -4008,6 +4004,14 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Only points of this term of %2 may be taken back, and it has won none: record the ruling alone.</source>
         <translation>Seuls les points de ce passage de %2 peuvent être retirés, et il n’en a aucun&#xa0;: notez la décision seule.</translation>
+    </message>
+    <message>
+        <source>Time-outs and substitutions of the time that is taken back go too: strike entry %5 and those after it first, then rule.</source>
+        <translation>Les temps morts et les remplacements de la période annulée tombent aussi&#xa0;: rayez d’abord la saisie %5 et celles qui suivent, puis notez la décision.</translation>
+    </message>
+    <message>
+        <source>Changes upon this line-up of %2 are recorded already: strike them first, or correct the line-up in its place.</source>
+        <translation>Des changements sont déjà notés sur cette formation de %2&#xa0;: rayez-les d’abord, ou corrigez la formation à sa place.</translation>
     </message>
 </context>
 <context>

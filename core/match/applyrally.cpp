@@ -33,7 +33,8 @@ void Applier::operator()(const Replay& replay) {
     set().again = replay;
     if (replay.again == Again::ReServe) {
         ++set().teams[set().serving].reServes;
-        set().termContacts -= contacted ? 1 : 0; // a toss that is taken again was not contacted
+        if (contacted && --set().termContacts == 0) // a toss that is taken again was not contacted
+            unserve(set().serving);
     } else if (contacted && contactIsLiberoRally(m_state.rulebook())) {
         for (const Team team : bothTeams)
             set().teams[team].liberoMoved.reset();

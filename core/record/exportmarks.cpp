@@ -125,6 +125,8 @@ struct NoteWriter {
     QJsonObject operator()(const EventNote& note) const {
         QJsonObject json = named(u"event"_s);
         putEntry(json, u"what"_s, note.recorded);
+        if (note.takenBack > 0)
+            json.insert(u"taken-back"_s, note.takenBack);
         json.insert(u"score"_s, toExport(note.score));
         return json;
     }

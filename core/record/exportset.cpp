@@ -71,12 +71,14 @@ QString moveWord(LiberoMove::How how) {
 }
 
 QJsonObject toExport(const LiberoMove& move) {
-    return {{u"how"_s, moveWord(move.how)},
-            {u"libero"_s, setfolio::toExport(move.libero)},
-            {u"other"_s, setfolio::toExport(move.other)},
-            {u"slot"_s, exportWord(move.slot)},
-            {u"score"_s, setfolio::toExport(move.score)},
-            {u"entry"_s, setfolio::toExport(move.entry)}};
+    QJsonObject json{{u"how"_s, moveWord(move.how)},
+                     {u"libero"_s, setfolio::toExport(move.libero)},
+                     {u"slot"_s, exportWord(move.slot)},
+                     {u"score"_s, setfolio::toExport(move.score)},
+                     {u"entry"_s, setfolio::toExport(move.entry)}};
+    if (move.other.isValid())
+        json.insert(u"other"_s, setfolio::toExport(move.other));
+    return json;
 }
 
 template <typename Values, typename... Inks>

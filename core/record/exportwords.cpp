@@ -130,6 +130,7 @@ constexpr std::array kindWords{
     KindWord{FindingKind::SameLineUpDue,            "same-line-up-due"},
     KindWord{FindingKind::ServerNotOnRoster,        "server-not-on-roster"},
     KindWord{FindingKind::RosterChangeCosts,        "roster-change-costs"},
+    KindWord{FindingKind::ChangedSinceLineUp,       "changed-since-line-up"},
 };
 // clang-format on
 static_assert(nameEveryKind(kindWords));

@@ -79,9 +79,11 @@ void Hand::run(Team team, RunningMark mark, bool penalty, int round) {
         return;
     if (mark == RunningMark::Ring && rulebook.runningMark == OwnPointMark::Slashed)
         mark = RunningMark::Slash;
+    const Team others = opponentsOf(team);
+    const bool takesBack = takenBackBy(recorded.entry).has_value(); // and then the ruling's point comes
     record.teams[team].running.push_back({.place = nextPlace(),
                                           .total = before.points[team] + 1,
-                                          .opponents = before.points[opponentsOf(team)],
+                                          .opponents = takesBack ? record.score[others] : before.points[others],
                                           .mark = mark,
                                           .penalty = penalty,
                                           .round = round,

@@ -96,7 +96,9 @@ private:
     [[nodiscard]] bool maySettle(std::optional<EntryNumber> takenBackFrom) const;
     void moveLibero(LiberoMove move, Team team);
     void crossPoint(Team team, EntryNumber entry);
-    void crossContact(); ///< the ring drawn for a wrong server's contact
+    void crossContact();                   ///< the ring drawn for a wrong server's contact
+    void crossLost(Team team);             ///< the rally that a wrong server has lost; a square stands for it
+    void crossExits(Team team, int total); ///< exit scores above `total`, which stands in their place
 };
 
 } // namespace setfolio

@@ -71,7 +71,22 @@ int Hand::takeBack(const TakenBackPoints& taken) {
         ++count;
         crossPoint(taken.team, point->entry);
     }
+    const auto first = std::ranges::find(running, taken.first, &RunningPoint::entry);
+    if (count > 0)
+        crossExits(taken.team, first->total - 1);
     return count;
+}
+
+void Hand::crossExits(Team team, int total) {
+    for (Term& term : record.teams[team].terms)
+        for (std::size_t place = term.marks.size(); place-- > 0;) {
+            const auto* exit = std::get_if<ExitScore>(&term.marks[place].content);
+            if (!exit || exit->total <= total || term.marks[place].struck || term.marks[place].takenBack)
+                continue;
+            term.marks[place].takenBack = true;
+            term.marks[place].note = std::max(term.marks[place].note, note);
+            add(term, MarkShape::None, ExitScore{total});
+        }
 }
 
 void Hand::crossPoint(Team team, EntryNumber entry) {
@@ -91,9 +106,26 @@ void Hand::crossContact() {
         }
 }
 
-void Hand::operator()(const WrongServer& ruling) {
-    if (!maySettle(ruling.takenBackFrom) || serving() != ruling.team)
+void Hand::crossLost(Team team) {
+    std::vector<Term>& terms = record.teams[team].terms;
+    if (struck() || terms.empty())
         return;
+    std::vector<Mark>& marks = terms.back().marks;
+    const auto lost = std::find_if(marks.rbegin(), marks.rend(), [](const Mark& mark) {
+        return std::holds_alternative<RallyLost>(mark.content) && !mark.struck && !mark.takenBack;
+    });
+    if (lost == marks.rend() || lost->shape == MarkShape::Square)
+        return;
+    lost->takenBack = true;
+    lost->note = std::max(lost->note, note);
+    add(terms.back(), MarkShape::Square, RallyLost());
+}
+
+void Hand::operator()(const WrongServer& ruling) {
+    if (!maySettle(ruling.takenBackFrom))
+        return;
+    if (serving() != ruling.team)
+        return crossLost(ruling.team);
     if (!struck())
         crossContact();
     writeLost(MarkShape::Square);

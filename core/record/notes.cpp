@@ -112,8 +112,10 @@ int addNoteOfMark(SetRecord& record, const Recorded& recorded, const Moment& bef
     }
     if (recorded.placed && recorded.placed->how == Placed::How::Before)
         return addNote(record, PutInNote{recorded, before.points, before.rally}, recorded.number);
-    if (hasNoteOfItsMark(recorded.entry))
-        return addNote(record, EventNote{recorded, before.points}, recorded.number);
+    if (hasNoteOfItsMark(recorded.entry)) {
+        const bool ruling = std::holds_alternative<IllegalPlayer>(recorded.entry);
+        return addNote(record, EventNote{recorded, ruling ? record.score : before.points, 0}, recorded.number);
+    }
     return 0;
 }
 
@@ -123,7 +125,7 @@ void addNoteOfEvent(SetRecord& record, const Recorded& recorded, const Moment& b
     else if (const auto* penalty = std::get_if<PenaltyPoint>(&recorded.entry))
         addNote(record, PenaltyNote{*penalty, record.score}, recorded.number);
     else if (isEvent(recorded.entry))
-        addNote(record, EventNote{recorded, before.points}, recorded.number);
+        addNote(record, EventNote{recorded, before.points, 0}, recorded.number);
 }
 
 int addNoteOfStruck(SetRecord& record, const Recorded& recorded, const Recorded& correction, const Moment& before) {

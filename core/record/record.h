@@ -178,7 +178,8 @@ struct WrongServerNote { ///< who served, who should have, and how many points w
 };
 struct EventNote { ///< an entry that is told among the remarks
     Recorded recorded;
-    PerTeam<int> score;
+    PerTeam<int> score; ///< before it; of a ruling, after it
+    int takenBack = 0;  ///< points, by a ruling
     bool operator==(const EventNote&) const = default;
 };
 struct ReopenedNote { ///< the seal that stood on the sheet is void

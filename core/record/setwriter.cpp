@@ -12,8 +12,10 @@ void SetWriter::write(const Recorded& recorded) {
     Hand hand{m_record, m_before, m_rulebook, recorded, nullptr, number};
     if (const auto taken = takenBackBy(recorded.entry)) {
         const int count = hand.takeBack(*taken);
-        if (auto* note = std::get_if<WrongServerNote>(&m_record.notes.back().content))
-            note->takenBack = count;
+        if (auto* wrong = std::get_if<WrongServerNote>(&m_record.notes.back().content))
+            wrong->takenBack = count;
+        else if (auto* illegal = std::get_if<EventNote>(&m_record.notes.back().content))
+            illegal->takenBack = count;
     }
     std::visit(hand, recorded.entry);
     hand.closeExits();

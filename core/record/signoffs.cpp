@@ -71,7 +71,7 @@ struct NoteOfSignOff {
 private:
     void tell(std::optional<int> set) const {
         if (SetRecord* sheet = sheetFor(record, set))
-            addNote(*sheet, EventNote{recorded, sheet->score}, recorded.number);
+            addNote(*sheet, EventNote{recorded, sheet->score, 0}, recorded.number);
     }
     void tellOfVoidSeals(const Reopened& reopened) const {
         for (std::size_t index = 0; index < state.signOffs.size(); ++index) {

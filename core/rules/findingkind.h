@@ -125,8 +125,9 @@ enum class FindingKind : std::uint8_t {
     SameLineUpDue,            ///< the set is played again, and with the same six in their places; team
     ServerNotOnRoster,        ///< number
     RosterChangeCosts,        ///< other numbers once the match has begun cost a point; team
+    ChangedSinceLineUp,       ///< somebody came in upon the line-up that a toss or another line-up would undo; team
 };
-inline constexpr std::size_t findingKindCount = static_cast<std::size_t>(FindingKind::RosterChangeCosts) + 1;
+inline constexpr std::size_t findingKindCount = static_cast<std::size_t>(FindingKind::ChangedSinceLineUp) + 1;
 
 /// Whether the rows of a table name every kind once, in the order of the enum: for a static_assert beside the table.
 constexpr bool nameEveryKind(const auto& rows) {

@@ -41,10 +41,7 @@ public:
     Findings operator()(const Resumed& resumed) const { return judgeResumption(m_state, resumed, m_time); }
 
     Findings operator()(const Toss& toss) const { return judgeToss(m_state, toss); }
-    Findings operator()(const LineUp& lineUp) const {
-        Findings findings = momentBeforeSet(m_state);
-        return findings.empty() ? judgeLineUp(m_state, lineUp) : findings;
-    }
+    Findings operator()(const LineUp& lineUp) const { return judgeLineUpNow(m_state, lineUp); }
     Findings operator()(const SetStarted&) const { return judgeStart(m_state); }
     Findings operator()(const SetEnded&) const { return judgeEnd(m_state); }
     Findings operator()(const SidesChanged&) const { return judgeSidesChanged(m_state); }

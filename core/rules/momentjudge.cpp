@@ -17,9 +17,10 @@ Findings momentBeforeSet(const MatchState& state) {
     case Phase::NotOpened:
     case Phase::ReadyToServe:
     case Phase::Rally:
-    case Phase::SetWon:
     case Phase::MatchClosed:
         return {refused(FindingKind::SetAlreadyStarted)};
+    case Phase::SetWon:
+        return {refused(FindingKind::SetAlreadyWon)};
     }
     Q_UNREACHABLE();
 }

@@ -47,6 +47,14 @@ Finding about(FindingKind kind, const char* setting, const Sanction& sanction, s
     return finding;
 }
 
+/// One that brings a point is given when the rally that is played has been decided, or is replayed.
+Findings momentToSanction(const MatchState& state, bool bringsPoint) {
+    if (phaseOf(state) == Phase::Suspended) // it would have to bring a point where nobody plays
+        return {refused(FindingKind::MatchIsSuspended)};
+    const bool undecided = bringsPoint && phaseOf(state) == Phase::Rally;
+    return undecided ? Findings{refused(FindingKind::RallyUndecided)} : Findings{};
+}
+
 /// Against the rung, given what the person and the team have had.
 std::optional<Finding> againstRung(const MatchState& state, const Sanction& sanction) {
     const std::optional<CardStep> next = nextCardOf(state, sanction.team, sanction.who);
@@ -61,9 +69,9 @@ std::optional<Finding> againstRung(const MatchState& state, const Sanction& sanc
 } // namespace
 
 Findings judgeSanction(const MatchState& state, const Sanction& sanction) {
-    if (phaseOf(state) == Phase::Suspended) // it would have to bring a point where nobody plays
-        return {refused(FindingKind::MatchIsSuspended)};
-    Findings findings;
+    Findings findings = momentToSanction(state, bringsPoint(state.rulebook(), sanction.level));
+    if (!findings.empty())
+        return findings;
     if (const auto* number = std::get_if<ShirtNumber>(&sanction.who)) {
         if (!number->isValid())
             return {refused(FindingKind::NumberImpossible, sanction.team, *number)};
@@ -97,8 +105,8 @@ bool isForLateReplacement(const MatchState& state, const DelaySanction& sanction
 } // namespace
 
 Findings judgeDelay(const MatchState& state, const DelaySanction& sanction) {
-    if (phaseOf(state) == Phase::Suspended)
-        return {refused(FindingKind::MatchIsSuspended)};
+    if (Findings findings = momentToSanction(state, sanction.level == DelayLevel::Penalty); !findings.empty())
+        return findings;
     const DelayLevel next = nextDelayOf(state, sanction.team);
     if (sanction.level == next || isForLateReplacement(state, sanction))
         return {};

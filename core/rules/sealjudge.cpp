@@ -25,15 +25,16 @@ Findings momentToSign(const MatchState& state, std::optional<int> set) {
     return isSealed(state, set) ? Findings{about(FindingKind::IsSealed, set)} : Findings{};
 }
 
-/// The rulebook's order is kept when everybody before has signed or was left unsigned; who is not asked may sign at any
-/// time.
+/// The rulebook's order is kept when everybody before has signed or was left unsigned; the two captains, or coaches,
+/// sign in either order, and who is not asked may sign at any time.
 Findings againstOrder(const MatchState& state, std::optional<int> set, const Signatory& who) {
     const std::vector<Signatory> due = signaturesDue(state, set);
     const auto own = std::ranges::find(due, who);
-    if (own == due.end() || own == due.begin())
+    const auto first = own == due.end() ? own : std::ranges::find(due, own->role, &Signatory::role);
+    if (own == due.end() || first == due.begin())
         return {};
     Finding finding = unlawful(FindingKind::SignedOutOfOrder, "signing-order", who.team);
-    finding.count = static_cast<int>(own - due.begin());
+    finding.count = static_cast<int>(first - due.begin());
     return {finding};
 }
 

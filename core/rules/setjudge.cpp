@@ -4,6 +4,7 @@
 
 #include "core/match/consequences.h"
 #include "core/rules/eligibility.h"
+#include "core/rules/lineupjudge.h"
 #include "core/rules/makefinding.h"
 #include "core/rules/momentjudge.h"
 #include "core/rules/substitutionjudge.h"
@@ -20,13 +21,28 @@ const SetState* setBefore(const MatchState& state) {
     return before == state.sets.end() ? nullptr : &*before;
 }
 
+bool isChangedSinceLineUp(const TeamInSet& team) {
+    const bool substituted = std::ranges::any_of(team.slots, [](const auto& stood) { return stood.size() > 1; });
+    return substituted || team.libero || team.liberoMoved || team.captain;
+}
+
+std::optional<Finding> againstChangedSince(const MatchState& state, Team team) {
+    if (!isChangedSinceLineUp(state.set().teams[team]))
+        return std::nullopt;
+    return refused(FindingKind::ChangedSinceLineUp, team);
+}
+
 } // namespace
 
 /// Between the first and the deciding set the rulebook says who serves first and who stands where.
 Findings judgeToss(const MatchState& state, const Toss& toss) {
     Findings findings = momentBeforeSet(state);
+    if (!findings.empty())
+        return findings;
+    for (const Team team : bothTeams) // it would put the six back where the line-up had them
+        append(findings, againstChangedSince(state, team));
     const SetState* before = setBefore(state);
-    if (!findings.empty() || !before || isDecidingSet(state, state.set().number))
+    if (!before || isDecidingSet(state, state.set().number))
         return findings;
     if (before->servesFirst == toss.servesFirst)
         findings.push_back(unlawful(FindingKind::FirstServeAlternates, "alternate-first-serve", toss.servesFirst));
@@ -36,6 +52,15 @@ Findings judgeToss(const MatchState& state, const Toss& toss) {
     const Team left = changes ? opponentsOf(*before->left) : *before->left;
     if (left != toss.left)
         findings.push_back(unlawful(FindingKind::SidesNotAsRuled, "change-sides", left));
+    return findings;
+}
+
+Findings judgeLineUpNow(const MatchState& state, const LineUp& lineUp) {
+    Findings findings = momentBeforeSet(state);
+    if (!findings.empty())
+        return findings;
+    append(findings, againstChangedSince(state, lineUp.team));
+    append(findings, judgeLineUp(state, lineUp));
     return findings;
 }
 
@@ -54,6 +79,8 @@ Findings judgeStart(const MatchState& state) {
 Findings judgeEnd(const MatchState& state) {
     if (phaseOf(state) == Phase::Suspended)
         return {refused(FindingKind::MatchIsSuspended)};
+    if (phaseOf(state) == Phase::MatchWon)
+        return {refused(FindingKind::MatchAlreadyWon)};
     return phaseOf(state) == Phase::SetWon ? Findings{} : Findings{refused(FindingKind::SetNotWon)};
 }
 
@@ -91,6 +118,19 @@ Findings judgeTimeOut(const MatchState& state, const TimeOut& timeOut) {
     return findings;
 }
 
+namespace {
+
+/// A table that keeps no record of replacements does not know whether a libero is on court.
+bool mayBeOnCourt(const TeamInSet& team, ShirtNumber number) {
+    const bool kept = team.libero || team.liberoMoved;
+    if (isLibero(team, number) && !slotOnCourt(team, number))
+        return !kept || (team.libero && team.libero->libero == number);
+    const std::optional<Slot> slot = slotOnCourt(team, number);
+    return slot && standsIn(team, *slot) == number;
+}
+
+} // namespace
+
 Findings judgeCaptain(const MatchState& state, const CaptainNamed& named) {
     Findings findings = momentToChangeSix(state, named.team);
     if (!findings.empty())
@@ -98,13 +138,11 @@ Findings judgeCaptain(const MatchState& state, const CaptainNamed& named) {
     if (!named.captain.isValid())
         return {refused(FindingKind::NumberImpossible, named.team, named.captain)};
     const TeamInSet& team = state.set().teams[named.team];
-    const bool isLiberoOnCourt = team.libero && team.libero->libero == named.captain;
     if (isLibero(team, named.captain) && !state.rulebook().liberoCaptain)
         findings.push_back(unlawful(FindingKind::CaptainIsLibero, "libero-captain", named.team, named.captain));
     else if (!isOfTeam(state, named.team, named.captain))
         findings.push_back(unlawful(FindingKind::CaptainNotInTeam, "line-up-numbers", named.team, named.captain));
-    // A table that keeps no libero record does not know whether a libero is on court.
-    else if (!slotOnCourt(team, named.captain) && !isLiberoOnCourt && !isLibero(team, named.captain))
+    else if (!mayBeOnCourt(team, named.captain))
         findings.push_back(unlawful(FindingKind::CaptainNotOnCourt, "captain-on-court", named.team, named.captain));
     return findings;
 }

@@ -10,6 +10,8 @@
 namespace setfolio {
 
 [[nodiscard]] Findings judgeToss(const MatchState& state, const Toss& toss);
+/// Whether it comes in time, and what it says.
+[[nodiscard]] Findings judgeLineUpNow(const MatchState& state, const LineUp& lineUp);
 [[nodiscard]] Findings judgeStart(const MatchState& state);
 [[nodiscard]] Findings judgeEnd(const MatchState& state);
 [[nodiscard]] Findings judgeSidesChanged(const MatchState& state);

@@ -19,11 +19,16 @@ bool isTimeOut(const SetState& set, const RequestGranted& granted) {
     return std::ranges::find(taken, granted.entry, &TimeOutTaken::entry) != taken.end();
 }
 
+/// Whether a rally was broken off for an injury, and is not played again yet: who is hurt may be replaced whatever the
+/// team has had (FIVB Official Volleyball Rules 2025-2028, 15.2.3).
+bool isForInjury(const SetState& set) {
+    return isAgain(set, Again::Replay) && set.again->cause == ReplayCause::Injury;
+}
+
 bool isSecondRequest(const MatchState& state, Team team) {
     const SetState& set = state.set();
-    const bool forInjury = isAgain(set, Again::Replay) && set.again->cause == ReplayCause::Injury;
     return state.rulebook().secondRequest != SecondRequest::Allowed && set.teams[team].requested &&
-           set.requesting != team && !forInjury;
+           set.requesting != team && !isForInjury(set);
 }
 
 /// Whether who stands in the slot has come in by the request that is being granted, one after another: the same place
@@ -50,7 +55,8 @@ Findings againstRequest(const MatchState& state, Team team, Slot slot) {
     Findings findings = againstRequestBeforeRepeat(state, team);
     if (!state.set().started && !state.rulebook().substitutionBeforeStart)
         findings.push_back(unlawful(FindingKind::SubstitutionBeforeStart, "substitution-before-start", team));
-    if (state.set().teams[team].barred && state.rulebook().substitutionBarredByDelay)
+    const bool barred = state.set().teams[team].barred && !isForInjury(state.set());
+    if (barred && state.rulebook().substitutionBarredByDelay)
         findings.push_back(unlawful(FindingKind::SubstitutionBarred, "substitution-barred-by-delay", team));
     else if (isSecondRequest(state, team) || isChangedAlready(state, team, slot))
         findings.push_back(unlawful(FindingKind::SecondRequest, "second-request", team));

@@ -122,7 +122,7 @@ inline constexpr std::array findingSentences{
     FindingSentence{FindingKind::IncompleteBeforePlay,     QT_TRANSLATE_NOOP("setfolio::FindingWords", "No set has begun, and %2 has nothing to keep: a team that cannot begin loses by default.")},
     FindingSentence{FindingKind::SetNotPlayedAgain,        QT_TRANSLATE_NOOP("setfolio::FindingWords", "By the rulebook the set goes on as it stood: ask the referee before it is played again.")},
     FindingSentence{FindingKind::ResumedTooLate,           QT_TRANSLATE_NOOP("setfolio::FindingWords", "Play was broken off %5 hours ago, more than %6: the match is played anew, in a file of its own.")},
-    FindingSentence{FindingKind::RequestsGoToo,            QT_TRANSLATE_NOOP("setfolio::FindingWords", "Requests of the time that is taken back go too: strike those from entry %5 on, then rule.")},
+    FindingSentence{FindingKind::RequestsGoToo,            QT_TRANSLATE_NOOP("setfolio::FindingWords", "Time-outs and substitutions of the time that is taken back go too: strike entry %5 and those after it first, then rule.")},
     FindingSentence{FindingKind::PlayNotResumed,           QT_TRANSLATE_NOOP("setfolio::FindingWords", "Play has not been resumed with number %1 of %2 on court: tell the referee, nothing is lost yet.")},
     FindingSentence{FindingKind::LateReplacementIsDelay,   QT_TRANSLATE_NOOP("setfolio::FindingWords", "A late replacement of %2 is not let pass now, and the sanction is the %8: tell the second referee.")},
     FindingSentence{FindingKind::LiberoForSentOff,         QT_TRANSLATE_NOOP("setfolio::FindingWords", "Libero %1 of %2 may not come in for number %9, who was sent off: ask who else comes in.")},
@@ -131,6 +131,7 @@ inline constexpr std::array findingSentences{
     FindingSentence{FindingKind::SameLineUpDue,            QT_TRANSLATE_NOOP("setfolio::FindingWords", "The set is played again with the same line-ups: put the six of %2 where they stood before.")},
     FindingSentence{FindingKind::ServerNotOnRoster,        QT_TRANSLATE_NOOP("setfolio::FindingWords", "Number %1 is not on the roster of %2: look again who serves.")},
     FindingSentence{FindingKind::RosterChangeCosts,        QT_TRANSLATE_NOOP("setfolio::FindingWords", "The match has begun: by the rulebook other numbers on the roster of %2 cost a point, so tell the referee.")},
+    FindingSentence{FindingKind::ChangedSinceLineUp,       QT_TRANSLATE_NOOP("setfolio::FindingWords", "Changes upon this line-up of %2 are recorded already: strike them first, or correct the line-up in its place.")},
 };
 // clang-format on
 static_assert(nameEveryKind(findingSentences));

@@ -172,6 +172,11 @@ QString atScore(const PerTeam<int>& score, const QString& words) {
     return fill(Sheet::tr("At %1–%2: %3"), {number(score.home), number(score.visitors), words});
 }
 
+/// With the number of points that a ruling takes back, if it takes any.
+QString withTakenBack(const QString& words, int points) {
+    return points > 0 ? fill(Sheet::tr("%1; points taken back: %2"), {words, number(points)}) : words;
+}
+
 /// The reason an entry carries, if it has one.
 struct ReasonOf {
     QString operator()(const auto& entry) const {
@@ -215,12 +220,10 @@ public:
         const QString who = note.right.isValid() ? fill(Sheet::tr("%1 wrong server, %2 for %3"),
                                                         {team, served, number(note.right.value)})
                                                  : fill(Sheet::tr("%1 wrong server, %2"), {team, served});
-        const QString words =
-            note.takenBack > 0 ? fill(Sheet::tr("%1; points taken back: %2"), {who, number(note.takenBack)}) : who;
-        return stopped(atScore(note.score, words));
+        return stopped(atScore(note.score, withTakenBack(who, note.takenBack)));
     }
     QString operator()(const EventNote& note) const {
-        const QString what = std::visit(What(m_teams), note.recorded.entry);
+        const QString what = withTakenBack(std::visit(What(m_teams), note.recorded.entry), note.takenBack);
         return withReason(atScore(note.score, what), std::visit(ReasonOf{}, note.recorded.entry));
     }
     QString operator()(const ReopenedNote& note) const {

@@ -194,6 +194,40 @@ private Q_SLOTS:
         QCOMPARE(std::get<ExitScore>(marks.back().content).total, 1);
     }
 
+    /// Sources: GEVA Region (USAV) scorekeeper clinic 2010 (exit scores are the team's total); common practice (what
+    /// was written for a wrong server is struck with an X).
+    void aWrongServerFoundAfterTheRallyCrossesItAndTheExitScore() {
+        MatchBuilder match;
+        match.open(3, publishedRulebook(QStringLiteral("club")).value()).toss(Team::Home);
+        match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start();
+        match.play("hhv");
+        match.add(WrongServer{Team::Home, ShirtNumber(3), match.state().set().points.front().entry});
+        const std::vector<Mark> marks = match.set().teams.home.terms.front().marks;
+        const auto standing = [&](auto content) {
+            return std::ranges::count_if(marks, [&](const Mark& mark) {
+                return !mark.takenBack && std::holds_alternative<decltype(content)>(mark.content);
+            });
+        };
+        QCOMPARE(standing(ServedPoint{}), 0);
+        QCOMPARE(standing(RallyLost{}), 1);
+        QCOMPARE(standing(ExitScore{}), 1);
+        for (const Mark& mark : marks)
+            if (const auto* exit = std::get_if<ExitScore>(&mark.content))
+                QCOMPARE(exit->total, mark.takenBack ? 2 : 0);
+        QCOMPARE(match.set().teams.visitors.running.front().opponents, 2); // the rally was lost at 2-0
+    }
+
+    void theRulingsPointComesAfterThoseItTakesBack() {
+        MatchBuilder match;
+        match.started().play("hhs");
+        match.add(IllegalPlayer{Team::Home, ShirtNumber(7), {}, match.state().set().points.front().entry});
+        QCOMPARE(match.set().teams.visitors.running.front().opponents, 0);
+        const auto* note = std::get_if<EventNote>(&match.set().notes.back().content);
+        QVERIFY(note);
+        QCOMPARE(note->takenBack, 2);
+        QCOMPARE(note->score, (PerTeam<int>{0, 1}));
+    }
+
     void aRemarkBetweenSetsBeginsTheNextSheet() {
         MatchBuilder match;
         match.started().play("hhhhhhhhhhhhhhhhhhhhhhhhh").add(SetEnded{}).add(Toss{Team::Visitors, Team::Visitors});

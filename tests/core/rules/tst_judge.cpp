@@ -217,6 +217,9 @@ private Q_SLOTS:
         QTest::newRow("a time-out in the rally")         << QByteArray("rally")  << Entry(TimeOut{H})         << int(K::RallyUndecided);
         QTest::newRow("a substitution in the rally")     << QByteArray("rally")  << Entry(Substitution{H, n(7), n(1)}) << int(K::RallyUndecided);
         QTest::newRow("a penalty point in the rally")    << QByteArray("rally")  << Entry(PenaltyPoint{H, {}})<< int(K::RallyUndecided);
+        QTest::newRow("a penalty in the rally")          << QByteArray("rally")  << Entry(Sanction{H, n(1), SanctionLevel::Penalty, {}}) << int(K::RallyUndecided);
+        QTest::newRow("a delay penalty in the rally")    << QByteArray("rally")  << Entry(DelaySanction{H, DelayLevel::Penalty, {}}) << int(K::RallyUndecided);
+        QTest::newRow("a line-up once the set is won")   << QByteArray("won")    << Entry(slip(H, {1, 2, 3, 4, 5, 6})) << int(K::SetAlreadyWon);
         QTest::newRow("a rally after the set is won")    << QByteArray("won")    << Entry(RallyWon{H})        << int(K::SetAlreadyWon);
         QTest::newRow("a time-out after the set is won") << QByteArray("won")    << Entry(TimeOut{H})         << int(K::SetAlreadyWon);
         // clang-format on
@@ -238,6 +241,28 @@ private Q_SLOTS:
         QVERIFY(!findings.empty());
         QCOMPARE(int(findings[0].kind), kind);
         QVERIFY(isRefused(findings));
+    }
+
+    void whatIsChangedUponALineUpIsNotUndoneByAnother_data() {
+        QTest::addColumn<Entry>("change");
+        // Sense: the six who stand there would be put back.
+        QTest::newRow("a substitution") << Entry(Substitution{H, n(7), n(1)});
+        QTest::newRow("a libero") << Entry(LiberoIn{H, n(9), n(6)});
+        QTest::newRow("a vacant place") << Entry(PlaceVacated{H, n(4), {}});
+        QTest::newRow("a captain") << Entry(CaptainNamed{H, n(4)});
+    }
+    void whatIsChangedUponALineUpIsNotUndoneByAnother() {
+        QFETCH(Entry, change);
+        MatchBuilder match;
+        match.open().toss(H).lineUp(H, {1, 2, 3, 4, 5, 6}, {n(9)}).lineUp(V, {11, 12, 13, 14, 15, 16});
+        expect(match.judge(slip(H, {1, 2, 3, 4, 5, 6})), std::nullopt);
+        const EntryNumber lineUp(match.last().value - 1);
+        match.add(change);
+        expect(match.judge(slip(H, {1, 2, 3, 4, 5, 6})), K::ChangedSinceLineUp, Gravity::Refused);
+        expect(match.judge(Toss{V, V}), K::ChangedSinceLineUp, Gravity::Refused);
+        expect(match.judge(slip(V, {11, 12, 13, 14, 15, 16})), std::nullopt);
+        const Placed inItsPlace{Placed::How::InsteadOf, lineUp, {}};
+        QVERIFY(judgeNext(match.entries(), match.state(), slip(H, {1, 2, 3, 4, 6, 5}), inItsPlace).empty());
     }
 
     void aSetStartsWithATossAndTwoLineUps() {

@@ -187,6 +187,7 @@ void TestLiberoCases::whoIsLibero_data() {
     caseRow(hs, "h libero 9 1; rally hs; h wrong 3 1; rally v; h libero-out 9; rally h; h libero 9 2", "", "Libero Serving 2013: she has not served, another did");
     caseRow(cw, "h libero 9 1; rally hs; h wrong 3; rally v; h libero-out 9; rally h; h libero 9 2", "libero-second-slot", "NCAA Women's Volleyball 2012 and 2013 Rules, Libero tracking sheet instructions: the first point is hers");
     caseRow(cl, "h libero 9 1; rally v; h wrong 3; rally v; rally h; h libero-out 9; h libero 9 2", "", "Delta Region libero serving instructions 2012: she has not served, another did");
+    caseRow(hs, "h libero 9 1; rally sen; h libero-out 9; rally h; h libero 9 2", "", "GTCCVO, Ask the interpreter (NFHS 8-2-5): a dropped toss is no serve");
     caseRow(cw, "h libero 9 1; rally s; h illegal-libero 9; rally v; h libero-out 9; rally h; h libero 9 2", "", "NCAA Women's Volleyball 2012 and 2013 Rules, Libero tracking sheet instructions: no lawful serve");
     caseRow(cw, "h libero 9 5; rally sr; h libero-out 9",           "",                             "NCAA and PAVO interpretations of August 2002, 3: a legal contact of the serve");
     caseRow(cw, "h libero 9 5; rally sr; h libero-out 9; h libero 9 6", "libero-rally-between",     "NCAA and PAVO interpretations of August 2002, 3: one contact, one replacement");

@@ -52,6 +52,11 @@ void TestMatchCases::tossesSidesAndCaptains_data() {
     caseRow(hs, "rally h; sides",                                  "no-sides-change",         "from memory: between the sets");
     caseRow(in, "rally hhv; sides",                                "no-sides-change",                        "from memory: missed between the sets, on the referees\' word");
     caseRow(in, "h captain 3",                                     "",                        "from memory: on court");
+    caseRow(in, "h captain 9",                                     "",                        "from memory: nobody has said that the libero is not on court");
+    caseRow(hs, "h libero 9 5; rally h; h captain 9",              "",                        "common practice: she is on court");
+    caseRow(hs, "h libero 9 5; rally h; h captain 10",             "captain-not-on-court",    "common practice: the other libero is on court");
+    caseRow(hs, "h libero 9 5; rally h; h captain 5",              "captain-not-on-court",    "common practice: the libero is on court for her");
+    caseRow(hs, "h libero 9 5; rally h; h libero-out 9; h captain 9", "captain-not-on-court", "common practice: she has left the court");
     caseRow(in, "h captain 7",                                     "captain-not-on-court",    "from memory: on court");
     caseRow(in, "h captain 20",                                    "captain-not-in-team",     "from memory: of the team");
     caseRow(in, "h captain 9",                                     "",                        "FIVB Rules 2025-2028, 5: a libero may be");

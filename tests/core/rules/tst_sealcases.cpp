@@ -47,6 +47,7 @@ class TestSealCases : public QObject {
 private Q_SLOTS:
     void whoSignsIsTheRulebooks_data();
     void whoSignsIsTheRulebooks();
+    void captainsSignInEitherOrder();
     void aSetIsSignedInOrderOnceItHasEnded();
     void aPlaceLeftUnsignedNeedsAReason();
     void whoSignsAgainTakesTheFirstSignatureBack();
@@ -80,6 +81,22 @@ void TestSealCases::whoSignsIsTheRulebooks() {
     for (std::size_t i = 0; i + 1 < signatories.size(); ++i)
         if (signatories[i].team && signatories[i].role == signatories[i + 1].role)
             QCOMPARE(signatories[i].team, std::optional(Team::Home));
+}
+
+/// Source: FIVB Official Volleyball Rules 2025-2028, 27.2.3: the scorer, then the captains.
+void TestSealCases::captainsSignInEitherOrder() {
+    MatchBuilder match;
+    Rulebook rulebook = signedBySet();
+    rulebook.signingOrder = {Signer::Scorer, Signer::Captains, Signer::FirstReferee};
+    match.open(3, rulebook).toss(Team::Home);
+    playSet(match, Team::Home);
+    const Signatory visitors{Signer::Captains, Team::Visitors};
+    QCOMPARE(judged(match, signedBy(visitors, 1)), u"signed-out-of-order (unlawful)");
+    match.add(signedBy(scorer, 1));
+    QCOMPARE(judged(match, signedBy(visitors, 1)), QString());
+    match.add(signedBy(visitors, 1));
+    QCOMPARE(judged(match, signedBy(first, 1)), u"signed-out-of-order (unlawful)");
+    QCOMPARE(judged(match, signedBy({Signer::Captains, Team::Home}, 1)), QString());
 }
 
 void TestSealCases::aSetIsSignedInOrderOnceItHasEnded() {

@@ -111,6 +111,9 @@ void TestSubstitutionCases::howManyAndWhen_data() {
     caseRow(cw, "end h; " + slips + "h sub 7 1",                            "",                         "NCAA Women's Volleyball 2012 and 2013 Rules, 10.1.1.7");
     caseRow(in, "end h; " + slips + "h sub 7 1",                            "",                         "FIVB Rules 2025-2028, 15.3.2");
     caseRow(in, "rally s; h sub 7 1",                                       "rally-undecided",          "FIVB Rules 2025-2028, 15.3, when the ball is out of play");
+    caseRow(in, "h delay warning; rally s; again injury; h sub 8 3",            "",                         "FIVB Rules 2025-2028, 15.2.3: but for an injury");
+    caseRow(in, "h delay warning; rally s; again interference; h sub 8 3",      "substitution-barred",      "FIVB Rules 2025-2028, 15.2.4");
+    caseRow(hs, "h delay warning; rally s; again injury; h sub 8 3",            "",                         "CVVOA Interpreter's Report of September 2015, situation 1: she is replaced within 30 seconds");
 }
 
 void TestSubstitutionCases::whoIsOut_data() {

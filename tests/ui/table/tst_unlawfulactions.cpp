@@ -167,7 +167,14 @@ struct Refusal {
     const char* name;
     MatchBuilder match;
     Keys keys;
+    std::optional<Entry> drafted = {}; ///< drawn up in a dialog in place of keys
 };
+
+MatchBuilder changedBeforeTheStart() {
+    MatchBuilder match;
+    match.open().toss(Team::Home).lineUp(Team::Home, {1, 2, 3, 4, 5, 6});
+    return match.lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).substitute(Team::Home, 7, 2);
+}
 
 MatchBuilder firstSetWon() {
     MatchBuilder match;
@@ -218,6 +225,8 @@ std::vector<Refusal> refusals() {
              putRallyInBefore<SetEnded>(table);
              table.press(Qt::Key_X);
          }},
+        {SETFOLIO_FAULT(ChangedSinceLineUp), changedBeforeTheStart(), nullptr,
+         LineUp{Team::Home, {1, 2, 3, 4, 5, 6}, {}, {}}},
     };
 }
 
@@ -266,8 +275,10 @@ void TestUnlawfulActions::whatMakesNoSenseIsSaid() {
     const Refusal row = refusals().at(static_cast<std::size_t>(refusal));
     OpenTable table(row.match);
     const std::size_t before = table.recorded();
-    row.keys(table);
-    const QString said = DraftingHand(table).said();
+    if (row.keys)
+        row.keys(table);
+    DraftingHand hand(table);
+    const QString said = row.drafted ? hand.hear(*row.drafted).value_or(QString()) : hand.said();
     QCOMPARE(table.recorded(), before);
     // Of a refusal the sentence depends on nothing but its kind, the names of the match and the numbers in it.
     QString start = sentence(Finding{.kind = row.kind}, table.state());

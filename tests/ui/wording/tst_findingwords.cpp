@@ -155,7 +155,7 @@ void TestFindingWords::theSentenceIs_data() {
     row(IncompleteBeforePlay,    "No set has begun, and QRL has nothing to keep: a team that cannot begin loses by default.");
     row(SetNotPlayedAgain,       "By the rulebook the set goes on as it stood: ask the referee before it is played again.");
     row(ResumedTooLate,          "Play was broken off 19 hours ago, more than 18: the match is played anew, in a file of its own.");
-    row(RequestsGoToo,           "Requests of the time that is taken back go too: strike those from entry 19 on, then rule.");
+    row(RequestsGoToo,           "Time-outs and substitutions of the time that is taken back go too: strike entry 19 and those after it first, then rule.");
     row(PlayNotResumed,          "Play has not been resumed with number 47 of QRL on court: tell the referee, nothing is lost yet.");
     row(LateReplacementIsDelay,  "A late replacement of QRL is not let pass now, and the sanction is the expulsion: tell the second referee.");
     row(LiberoForSentOff,        "Libero 47 of QRL may not come in for number 53, who was sent off: ask who else comes in.");

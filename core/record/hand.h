@@ -96,7 +96,8 @@ private:
     [[nodiscard]] bool maySettle(std::optional<EntryNumber> takenBackFrom) const;
     void moveLibero(LiberoMove move, Team team);
     void crossPoint(Team team, EntryNumber entry);
-    void crossContact(); ///< the ring drawn for a wrong server's contact
+    void crossBeyond(Team team, int kept); ///< all points of a set but its first ones
+    void crossContact();                   ///< the ring drawn for a wrong server's contact
 };
 
 } // namespace setfolio

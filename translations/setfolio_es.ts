@@ -473,6 +473,10 @@
         <source>%1 by court position: %2.</source>
         <translation>%1 por posición en cancha: %2.</translation>
     </message>
+    <message>
+        <source>%1 loses a set that has ended.</source>
+        <translation>%1 pierde un set ya terminado.</translation>
+    </message>
 </context>
 <context>
     <name>Sanctions</name>
@@ -1441,6 +1445,18 @@
     <message>
         <source>%1 slot %2, after the starter: %3; then as in the slot.</source>
         <translation>%1 puesto %2, tras el titular: %3; luego como en el puesto.</translation>
+    </message>
+    <message>
+        <source>%1 forfeits set %2, points kept: %3</source>
+        <translation>%1 pierde el set %2 por reglamento, puntos conservados: %3</translation>
+    </message>
+    <message>
+        <source>%1 forfeits set %2, all points kept</source>
+        <translation>%1 pierde el set %2 por reglamento, conserva todos sus puntos</translation>
+    </message>
+    <message>
+        <source>Set cancelled: match won before</source>
+        <translation>Set anulado: partido ya ganado</translation>
     </message>
 </context>
 <context>
@@ -3084,6 +3100,38 @@
         <source>If the referees gave the point, by the rulebook it stands: correct only a slip of the table.</source>
         <translation>Si el punto lo dieron los árbitros, según el reglamento se mantiene: corregir solo un error de la mesa.</translation>
     </message>
+    <message>
+        <source>An earlier set</source>
+        <translation>Un set anterior</translation>
+    </message>
+    <message>
+        <source>has no right to it</source>
+        <translation>no le corresponde</translation>
+    </message>
+    <message>
+        <source>Which team and set, and how many points does it keep there? Empty: all.</source>
+        <translation>¿Qué equipo y qué set, y cuántos puntos conserva en él? Vacío: todos.</translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Set</translation>
+    </message>
+    <message>
+        <source>Set %1 is to be played.</source>
+        <translation>Queda por jugar el set %1.</translation>
+    </message>
+    <message>
+        <source>%1 wins the match.</source>
+        <translation>%1 gana el partido.</translation>
+    </message>
+    <message>
+        <source>%1 loses set %2, %3–%4.</source>
+        <translation>%1 pierde el set %2 por %3–%4.</translation>
+    </message>
+    <message>
+        <source>forfeits set %1</source>
+        <translation>pierde el set %1 por reglamento</translation>
+    </message>
 </context>
 <context>
     <name>setfolio</name>
@@ -4013,6 +4061,14 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Changes upon this line-up of %2 are recorded already: strike them first, or correct the line-up in its place.</source>
         <translation>Ya hay cambios anotados sobre esta formación de %2: tacharlos primero, o corregir la formación en su lugar.</translation>
+    </message>
+    <message>
+        <source>There is no set %5 that has ended: name one that has, or record a forfeit of this set.</source>
+        <translation>No hay set %5 terminado: indicar uno que lo esté, o registrar la pérdida de este set.</translation>
+    </message>
+    <message>
+        <source>%2 cannot keep %5 points of a set it loses: here it keeps %6 at most.</source>
+        <translation>%2 no puede conservar %5 puntos de un set que pierde: aquí conserva %6 como máximo.</translation>
     </message>
 </context>
 <context>

@@ -473,6 +473,10 @@
         <source>%1 by court position: %2.</source>
         <translation>%1 par position sur le terrain&#xa0;: %2.</translation>
     </message>
+    <message>
+        <source>%1 loses a set that has ended.</source>
+        <translation>%1 perd un set déjà terminé.</translation>
+    </message>
 </context>
 <context>
     <name>Sanctions</name>
@@ -1441,6 +1445,18 @@
     <message>
         <source>%1 slot %2, after the starter: %3; then as in the slot.</source>
         <translation>%1, rang %2, après le joueur de départ&#xa0;: %3&#x202f;; puis comme au rang.</translation>
+    </message>
+    <message>
+        <source>%1 forfeits set %2, points kept: %3</source>
+        <translation>%1 perd le set %2 par forfait, points gardés&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>%1 forfeits set %2, all points kept</source>
+        <translation>%1 perd le set %2 par forfait, garde tous ses points</translation>
+    </message>
+    <message>
+        <source>Set cancelled: match won before</source>
+        <translation>Set annulé&#xa0;: match déjà gagné</translation>
     </message>
 </context>
 <context>
@@ -3084,6 +3100,38 @@
         <source>If the referees gave the point, by the rulebook it stands: correct only a slip of the table.</source>
         <translation>Si les arbitres ont donné ce point, le règlement le maintient&#xa0;: ne corrigez qu’une erreur de la table.</translation>
     </message>
+    <message>
+        <source>An earlier set</source>
+        <translation>Un set antérieur</translation>
+    </message>
+    <message>
+        <source>has no right to it</source>
+        <translation>n’y a pas droit</translation>
+    </message>
+    <message>
+        <source>Which team and set, and how many points does it keep there? Empty: all.</source>
+        <translation>Quelle équipe, quel set, et combien de points y garde-t-elle&#x202f;? Vide&#xa0;: tous.</translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Set</translation>
+    </message>
+    <message>
+        <source>Set %1 is to be played.</source>
+        <translation>Le set %1 est à jouer.</translation>
+    </message>
+    <message>
+        <source>%1 wins the match.</source>
+        <translation>%1 gagne le match.</translation>
+    </message>
+    <message>
+        <source>%1 loses set %2, %3–%4.</source>
+        <translation>%1 perd le set %2, %3–%4.</translation>
+    </message>
+    <message>
+        <source>forfeits set %1</source>
+        <translation>perd le set %1 par forfait</translation>
+    </message>
 </context>
 <context>
     <name>setfolio</name>
@@ -4012,6 +4060,14 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Changes upon this line-up of %2 are recorded already: strike them first, or correct the line-up in its place.</source>
         <translation>Des changements sont déjà notés sur cette formation de %2&#xa0;: rayez-les d’abord, ou corrigez la formation à sa place.</translation>
+    </message>
+    <message>
+        <source>There is no set %5 that has ended: name one that has, or record a forfeit of this set.</source>
+        <translation>Aucun set %5 n’est terminé&#xa0;: indiquez un set terminé, ou inscrivez un forfait pour ce set.</translation>
+    </message>
+    <message>
+        <source>%2 cannot keep %5 points of a set it loses: here it keeps %6 at most.</source>
+        <translation>%2 ne peut pas garder %5 points d’un set perdu&#xa0;: ici, %6 au plus.</translation>
     </message>
 </context>
 <context>

@@ -23,6 +23,7 @@ inline constexpr qsizetype liberos = 10;
 inline constexpr qsizetype officials = 30;
 
 inline constexpr int sets = 5;
+inline constexpr int pointsKept = 999;           ///< of a set that is forfeited afterwards
 inline constexpr qsizetype strokePoints = 2'000; ///< of one signature
 inline constexpr int strokeExtent = 9'999;       ///< the largest x and y
 inline constexpr int strokeMilliseconds = 3'600'000;

@@ -83,6 +83,18 @@ Official readOfficial(MemberReader& reader) {
     return {reader.word<Role>("role"_L1), reader.name("name"_L1)};
 }
 
+/// An earlier set is forfeited as a set, by an incomplete team; and only of that a number of points is kept.
+void readEarlier(MemberReader& reader, Forfeit& forfeit) {
+    const std::optional<int> number = reader.integerIfAny("of-set"_L1, 1, limits::sets);
+    const std::optional<int> keeps = reader.integerIfAny("keeps"_L1, 0, limits::pointsKept);
+    if (number && (forfeit.kind != ForfeitKind::Incomplete || forfeit.reach != Scope::Set))
+        reader.report(EntryJsonError::Code::OutOfRange, "of-set"_L1);
+    if (keeps && !number)
+        reader.report(EntryJsonError::Code::OutOfRange, "keeps"_L1);
+    if (number)
+        forfeit.earlier = EarlierSet{*number, keeps};
+}
+
 QJsonObject officialJson(const Official& official) {
     MemberWriter writer;
     writer.word("role"_L1, official.role);
@@ -148,8 +160,10 @@ MatchClosed Codec<MatchClosed>::read(MemberReader&) {
 void Codec<MatchClosed>::write(const MatchClosed&, MemberWriter&) {}
 
 Forfeit Codec<Forfeit>::read(MemberReader& reader) {
-    return {reader.word<Team>("by"_L1), reader.word<ForfeitKind>("how"_L1),
-            reader.word<Scope>("reach"_L1, Scope::Match), reader.text("reason"_L1)};
+    Forfeit forfeit{reader.word<Team>("by"_L1), reader.word<ForfeitKind>("how"_L1),
+                    reader.word<Scope>("reach"_L1, Scope::Match), reader.text("reason"_L1)};
+    readEarlier(reader, forfeit);
+    return forfeit;
 }
 
 void Codec<Forfeit>::write(const Forfeit& forfeit, MemberWriter& writer) {
@@ -157,6 +171,11 @@ void Codec<Forfeit>::write(const Forfeit& forfeit, MemberWriter& writer) {
     writer.word("how"_L1, forfeit.kind);
     writer.wordUnless(Scope::Match, "reach"_L1, forfeit.reach);
     writer.text("reason"_L1, forfeit.reason);
+    if (!forfeit.earlier)
+        return;
+    writer.put("of-set"_L1, forfeit.earlier->number);
+    if (forfeit.earlier->keeps)
+        writer.put("keeps"_L1, *forfeit.earlier->keeps);
 }
 
 Suspended Codec<Suspended>::read(MemberReader& reader) {

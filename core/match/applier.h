@@ -17,7 +17,7 @@ public:
           m_time(recorded.time),
           m_placed(recorded.placed.has_value()) {}
 
-    // applymatch.cpp
+    // applymatch.cpp, the forfeit in applyforfeit.cpp
     void operator()(const MatchOpened& opened);
     void operator()(const Roster& roster);
     void operator()(const Officials& officials);
@@ -78,6 +78,12 @@ private:
     void nameLiberos(Team team);
     /// The points on the sheet have changed: whether the set is won.
     void decide();
+    /// The points that a team needs to win a set, because its opponents forfeit it.
+    void giveWhatIsNeeded(SetState& set, Team winner);
+    void forfeitEarlier(const Forfeit& forfeit);
+    /// A set has another winner: the match may have another course.
+    void followNewWinner();
+    void beginSetAfter(const SetState& previous);
     void serveMade();
     void endInterruption();
     void award(Team team, PointBy by);

@@ -21,29 +21,6 @@ void Applier::operator()(const MatchClosed&) {
     m_state.closed = phaseOf(m_state) == Phase::MatchWon;
 }
 
-void Applier::operator()(const Forfeit& forfeit) {
-    const Phase phase = phaseOf(m_state);
-    if (phase == Phase::NotOpened || phase == Phase::MatchWon || phase == Phase::MatchClosed)
-        return;
-    const Team winner = opponentsOf(forfeit.by);
-    const bool keepsItsPoints = forfeit.kind == ForfeitKind::Incomplete;
-    if (keepsItsPoints && !set().winner && (set().started || forfeit.reach == Scope::Set)) {
-        set().started = true;
-        for (decide(); !set().winner; decide()) { // margin and cap as in play
-            ++set().teams[winner].points;
-            set().points.push_back({winner, PointBy::Forfeit, m_number});
-        }
-        set().contacted = false;
-        set().forfeit = forfeit;
-    }
-    if (keepsItsPoints && forfeit.reach == Scope::Set)
-        return;
-    set().ended = keepsItsPoints && set().winner.has_value();
-    m_state.forfeit = forfeit;
-    m_state.suspended = false;
-    m_state.suspendedAt = {};
-}
-
 void Applier::operator()(const Suspended&) {
     if (m_state.suspended)
         return;

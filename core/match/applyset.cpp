@@ -80,10 +80,13 @@ void Applier::operator()(const SetEnded& ended) {
     set().endRecorded = m_time;
     const PerTeam<int> won = setsWon(m_state);
     const int needed = setsNeeded(*m_state.opened);
-    if (won.home < needed && won.visitors < needed) {
-        SetState next = nextSet(m_state, set());
-        m_state.sets.push_back(std::move(next));
-    }
+    if (won.home < needed && won.visitors < needed)
+        beginSetAfter(set());
+}
+
+void Applier::beginSetAfter(const SetState& previous) {
+    SetState next = nextSet(m_state, previous);
+    m_state.sets.push_back(std::move(next));
 }
 
 void Applier::operator()(const SidesChanged&) {

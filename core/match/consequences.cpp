@@ -68,8 +68,30 @@ bool isOfMatch(const Entry& entry) {
            std::holds_alternative<Officials>(entry) || std::holds_alternative<MatchClosed>(entry);
 }
 
+std::optional<std::size_t> placeOfEnded(const MatchState& state, int number) {
+    const auto ended = std::ranges::find_if(
+        state.sets, [number](const SetState& set) { return set.number == number && set.ended && !set.cancelled; });
+    if (ended == state.sets.end() || !ended->winner)
+        return std::nullopt;
+    return static_cast<std::size_t>(ended - state.sets.begin());
+}
+
+int mostKept(const Rulebook& rulebook, const SetState& set, Team team) {
+    const int points = set.teams[team].points;
+    return rulebook.cap ? std::min(points, *rulebook.cap - 1) : points;
+}
+
+std::size_t placeOfEntry(const MatchState& state, const Entry& entry) {
+    const std::size_t present = state.sets.size() - 1;
+    if (countsInNextSet(state, entry))
+        return present + 1;
+    const auto* forfeit = std::get_if<Forfeit>(&entry);
+    return forfeit && forfeit->earlier ? placeOfEnded(state, forfeit->earlier->number).value_or(present) : present;
+}
+
 int setOfEntry(const MatchState& state, const Entry& entry) {
-    return state.set().number + (countsInNextSet(state, entry) ? 1 : 0);
+    const std::size_t place = placeOfEntry(state, entry);
+    return place < state.sets.size() ? state.sets[place].number : state.set().number + 1;
 }
 
 std::optional<SanctionLevel> sentOffBy(const MatchState& state, Team team, const Member& who) {

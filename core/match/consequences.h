@@ -33,7 +33,15 @@ namespace setfolio {
 [[nodiscard]] bool countsInNextSet(const MatchState& state, const Entry& entry);
 /// Whether an entry belongs to the match as a whole and stands on the sheet of no set.
 [[nodiscard]] bool isOfMatch(const Entry& entry);
-/// The number of the set on whose sheet an entry stands that is recorded in this state; a match must be opened.
+/// The place among the sets, from 0, of the one with that number that has ended and counts; none if there is none.
+[[nodiscard]] std::optional<std::size_t> placeOfEnded(const MatchState& state, int number);
+/// The most points of a set that a team may keep which forfeits it afterwards: all it has, but no more than a loser can
+/// have.
+[[nodiscard]] int mostKept(const Rulebook& rulebook, const SetState& set, Team team);
+/// The place among the sets, from 0, of the one on whose sheet an entry stands that is recorded in this state; that of
+/// the set to come may be one more than there are. A match must be opened.
+[[nodiscard]] std::size_t placeOfEntry(const MatchState& state, const Entry& entry);
+/// The number of that set.
 [[nodiscard]] int setOfEntry(const MatchState& state, const Entry& entry);
 
 /// The sanction that keeps someone out of the present set: an expulsion in it, a disqualification in the match.

@@ -12,6 +12,7 @@
 #include <QString>
 #include <QTime>
 
+#include <optional>
 #include <vector>
 
 namespace setfolio {
@@ -83,13 +84,22 @@ enum class ForfeitKind : std::uint8_t {
     Incomplete, ///< it cannot, or may not, play on: it keeps its points and sets, its opponents get what they need
 };
 
-/// A team forfeits the present set or the match.
-/// Sources: FIVB Official Volleyball Rules 2025-2028, 6.4.1 to 6.4.3.
+/// A set that has ended, and what a team that forfeits it afterwards keeps of it.
+struct EarlierSet {
+    int number = 1;
+    std::optional<int> keeps = {}; ///< its first so many points; none: all it has
+    bool operator==(const EarlierSet&) const = default;
+};
+
+/// A team forfeits the present set, an earlier one, or the match. It has lost an earlier set whatever its score was:
+/// its opponents get what they need. Sources: FIVB Official Volleyball Rules 2025-2028, 6.4.1 to 6.4.3; of an earlier
+/// set 7.3.5.4.
 struct Forfeit {
     Team by = Team::Home;
     ForfeitKind kind = ForfeitKind::Default;
     Scope reach = Scope::Match; ///< a Default is always of the match
     QString reason;
+    std::optional<EarlierSet> earlier = {}; ///< of an Incomplete one of a set, where it is not the present one
     bool operator==(const Forfeit&) const = default;
 };
 

@@ -32,8 +32,8 @@ bool isSealed(const MatchState& state, std::optional<int> set) {
 bool canBeSigned(const MatchState& state, std::optional<int> set) {
     if (!set)
         return state.closed;
-    return std::ranges::any_of(state.sets,
-                               [&](const SetState& played) { return played.number == *set && played.ended; });
+    return std::ranges::any_of(
+        state.sets, [&](const SetState& played) { return played.number == *set && played.ended && !played.cancelled; });
 }
 
 std::vector<Signatory> signaturesDue(const MatchState& state, std::optional<int> set) {

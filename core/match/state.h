@@ -128,7 +128,9 @@ struct SetState {
     int rallies = 0;                            ///< rallies decided
     int completed = 0;                          ///< rallies completed, points for a sanction among them
     std::optional<PerTeam<int>> sidesChangedAt; ///< the score when the teams changed sides in the course of the set
-    bool cancelled = false;         ///< broken off and played again: the next set of the list has its number
+    /// Of no account. Broken off and played again: the next set of the list has its number. Or begun, and perhaps
+    /// ended, in vain: a forfeit of an earlier set has decided the match before it; then `ended` is true as well.
+    bool cancelled = false;
     std::optional<Forfeit> forfeit; ///< a team has forfeited this set
     std::vector<Point> points;
     std::optional<Team> winner; ///< as the score says, whether confirmed or not

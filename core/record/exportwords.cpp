@@ -45,6 +45,8 @@ constexpr std::array kindWords{
     KindWord{FindingKind::LiberoNotOnCourt,         "libero-not-on-court"},
     KindWord{FindingKind::NoSuchPoint,              "no-such-point"},
     KindWord{FindingKind::NeverServed, "never-served"},
+    KindWord{FindingKind::SetNotEnded,              "set-not-ended"},
+    KindWord{FindingKind::KeepsTooMuch,             "keeps-too-much"},
     KindWord{FindingKind::IsSealed,                 "is-sealed"},
     KindWord{FindingKind::NotSealed,                "not-sealed"},
     KindWord{FindingKind::SignedTooEarly,           "signed-too-early"},

@@ -96,6 +96,7 @@ private:
     [[nodiscard]] bool maySettle(std::optional<EntryNumber> takenBackFrom) const;
     void moveLibero(LiberoMove move, Team team);
     void crossPoint(Team team, EntryNumber entry);
+    void crossBeyond(Team team, int kept); ///< all points of a set but its first ones
     void crossContact();                   ///< the ring drawn for a wrong server's contact
     void crossLost(Team team);             ///< the rally that a wrong server has lost; a square stands for it
     void crossExits(Team team, int total); ///< exit scores above `total`, which stands in their place

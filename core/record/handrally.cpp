@@ -98,6 +98,16 @@ void Hand::crossPoint(Team team, EntryNumber entry) {
             }
 }
 
+void Hand::crossBeyond(Team team, int kept) {
+    int met = 0;
+    for (RunningPoint& point : record.teams[team].running)
+        if (!point.takenBack && ++met > kept) {
+            point.takenBack = true;
+            crossPoint(team, point.entry);
+        }
+    crossExits(team, kept);
+}
+
 void Hand::crossContact() {
     for (Mark& mark : servedTerm().marks)
         if (std::holds_alternative<Awaiting>(mark.content) && !mark.struck) {
@@ -151,12 +161,14 @@ bool Hand::maySettle(std::optional<EntryNumber> takenBackFrom) const {
 void Hand::operator()(const Forfeit& forfeit) {
     if (struck())
         return;
+    if (forfeit.earlier)
+        crossBeyond(forfeit.by, record.score[forfeit.by]);
     const Team winner = opponentsOf(forfeit.by);
     TeamRecord& team = record.teams[winner];
     for (int total = before.points[winner] + 1; total <= record.score[winner]; ++total)
         team.running.push_back({.place = nextPlace(),
                                 .total = total,
-                                .opponents = before.points[forfeit.by],
+                                .opponents = record.score[forfeit.by],
                                 .mark = RunningMark::Square,
                                 .penalty = false,
                                 .round = roundOf(winner, before.termsBegun[winner]),

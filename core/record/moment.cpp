@@ -5,12 +5,18 @@
 namespace setfolio {
 
 Moment momentOf(const MatchState& state) {
+    if (!state.sets.empty())
+        return momentAt(state, state.sets.size() - 1);
     Moment moment;
     moment.phase = phaseOf(state);
-    if (state.sets.empty())
-        return moment;
-    const SetState& set = state.set();
-    moment.sheet = static_cast<int>(state.sets.size());
+    return moment;
+}
+
+Moment momentAt(const MatchState& state, std::size_t place) {
+    Moment moment;
+    const SetState& set = state.sets[place];
+    moment.phase = &set == &state.set() ? phaseOf(state) : Phase::SetWon;
+    moment.sheet = static_cast<int>(place) + 1;
     moment.serving = set.serving;
     moment.contacted = set.contacted;
     moment.rally = set.rallies + 1;

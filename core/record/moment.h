@@ -27,6 +27,8 @@ struct Moment {
 };
 
 [[nodiscard]] Moment momentOf(const MatchState& state);
+/// The moment before what changes the set at that place, from 0: the present one, or one that has ended.
+[[nodiscard]] Moment momentAt(const MatchState& state, std::size_t place);
 /// The moment before the set that follows a present one which the score has decided.
 [[nodiscard]] Moment momentOfNextSet(const MatchState& state);
 /// The moment after `team` has been given a point without a rally.

@@ -69,18 +69,22 @@ struct StruckIsTold {
 
 /// Whether a standing entry is told among the remarks by itself. Those with words of their own have notes of their own.
 bool isEvent(const Entry& entry) {
+    if (const auto* forfeit = std::get_if<Forfeit>(&entry))
+        return !forfeit->earlier;
     if (const auto* compared = std::get_if<SheetCompared>(&entry))
         return !compared->differs.isEmpty();
     return std::holds_alternative<PlaceVacated>(entry) || std::holds_alternative<LiberoRedesignated>(entry) ||
            std::holds_alternative<LateReplacement>(entry) || std::holds_alternative<CaptainNamed>(entry) ||
            std::holds_alternative<SidesChanged>(entry) || std::holds_alternative<Suspended>(entry) ||
-           std::holds_alternative<Resumed>(entry) || std::holds_alternative<Forfeit>(entry);
+           std::holds_alternative<Resumed>(entry);
 }
 
 /// Whether the mark of a standing entry needs words.
 bool hasNoteOfItsMark(const Entry& entry) {
     if (const auto* replay = std::get_if<Replay>(&entry))
         return replay->cause.has_value();
+    if (const auto* forfeit = std::get_if<Forfeit>(&entry))
+        return forfeit->earlier.has_value(); // the points that are crossed
     const auto* substitution = std::get_if<Substitution>(&entry);
     return std::holds_alternative<IllegalPlayer>(entry) ||
            (substitution && substitution->kind == SubstitutionKind::Exceptional);

@@ -37,7 +37,7 @@ private:
     void take(const Recorded& recorded) {
         const std::size_t sheet = m_state.sets.empty() ? 0 : m_state.sets.size() - 1;
         if (!isOfMatch(recorded.entry) && !m_state.sets.empty())
-            m_sheets[recorded.number.value] = sheet + (countsInNextSet(m_state, recorded.entry) ? 1 : 0);
+            m_sheets[recorded.number.value] = placeOfEntry(m_state, recorded.entry);
         if (m_told.size() <= sheet)
             m_told.resize(sheet + 1);
         tell(m_told[sheet], recorded);

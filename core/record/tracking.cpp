@@ -54,6 +54,8 @@ void take(std::vector<PerTeam<TrackedTeam>>& sets, const MatchState& before, con
         return;
     const bool sameSet = before.sets.size() == now.sets.size();
     sets.resize(now.sets.size());
+    if (now.sets.size() < before.sets.size()) // one that was not begun is not due any more
+        return;
     const SetState& set = now.set();
     const PerTeam<int> score{set.teams.home.points, set.teams.visitors.points};
     for (const Team team : bothTeams) {

@@ -90,11 +90,19 @@ void copySet(SetRecord& record, const MatchState& state, const SetState& set) {
     record.score = {set.teams.home.points, set.teams.visitors.points};
     record.result = set.winner ? std::optional(SetResult{*set.winner, set.ended}) : std::nullopt;
     record.cancelled = set.cancelled;
+    record.inVain = set.cancelled && set.ended;
     record.inks = state.rulebook().inks;
     record.live = &set == &state.set() ? livePlaceOf(state) : std::nullopt;
     if (&set == &state.set())
         for (const Team team : bothTeams)
             copyTeam(record.teams[team], state, team);
+}
+
+Moment momentBefore(const MatchState& state, const Entry& entry) {
+    if (state.sets.empty())
+        return momentOf(state);
+    const std::size_t place = placeOfEntry(state, entry);
+    return place < state.sets.size() ? momentAt(state, place) : momentOfNextSet(state);
 }
 
 bool concernsHeading(const Entry& entry) {
@@ -122,8 +130,7 @@ void copyHeading(MatchHeading& heading, const MatchState& state) {
 
 void RecordWriter::take(const TimelineItem& item) {
     const Recorded& recorded = *item.recorded;
-    const bool forNextSet = countsInNextSet(m_state, recorded.entry);
-    const Moment before = forNextSet ? momentOfNextSet(m_state) : momentOf(m_state);
+    const Moment before = momentBefore(m_state, recorded.entry);
     if (!item.stands()) {
         if (before.sheet > 0)
             SetWriter(recordOf(m_record, m_state, before.sheet), before, m_state.rulebook())
@@ -143,6 +150,9 @@ void RecordWriter::write(const Recorded& recorded, const Moment& before) {
     SetRecord& record = recordOf(m_record, m_state, before.sheet);
     if (const SetState* set = setAt(m_state, before.sheet))
         copySet(record, m_state, *set);
+    for (std::size_t later = static_cast<std::size_t>(before.sheet); later < m_record.sets.size(); ++later)
+        if (const SetState* set = setAt(m_state, static_cast<int>(later) + 1)) // it may count no more
+            copySet(m_record.sets[later], m_state, *set);
     SetWriter(record, before, m_state.rulebook()).write(recorded);
     if (!isBegun(record))
         m_record.sets.pop_back();

@@ -34,8 +34,10 @@ enum class FindingKind : std::uint8_t {
     LiberoNotServing,      ///< the end of a libero's serve that has not begun
     NotServing,            ///< a libero's serve of the team that does not serve; team
     LiberoNotOnCourt,      ///< a libero who is not there leaves; number
-    NoSuchPoint, ///< points are taken back from an entry that brought the team none in this set; count: its number
-    NeverServed, ///< a ruling on the server of a team that has not had the serve in this set; team
+    NoSuchPoint,  ///< points are taken back from an entry that brought the team none in this set; count: its number
+    NeverServed,  ///< a ruling on the server of a team that has not had the serve in this set; team
+    SetNotEnded,  ///< a forfeit of an earlier set that has not ended, or is none of the match; count: its number
+    KeepsTooMuch, ///< of a set that is forfeited afterwards; team, count, limit: the most it may keep
     // for these count is the number of the set, 0 for the match
     IsSealed,          ///< what is sealed would change
     NotSealed,         ///< what is not sealed cannot be reopened

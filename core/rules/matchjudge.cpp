@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/rules/matchjudge.h"
 
+#include "core/match/consequences.h"
 #include "core/rules/makefinding.h"
 
 #include <algorithm>
@@ -23,9 +24,36 @@ Findings judgeClosing(const MatchState& state) {
     return phaseOf(state) == Phase::MatchWon ? Findings{} : Findings{refused(FindingKind::MatchNotWon)};
 }
 
+namespace {
+
+/// A team may lose a set that has been played: with a player who is not registered it loses all points and sets gained
+/// while she was on court (FIVB Official Volleyball Rules 2025-2028, 7.3.5.4).
+Findings judgeForfeitOfEarlier(const MatchState& state, const Forfeit& forfeit) {
+    const bool allGiven = state.forfeit && state.forfeit->kind == ForfeitKind::Default;
+    if (allGiven)
+        return {refused(FindingKind::MatchAlreadyWon)};
+    const auto place = placeOfEnded(state, forfeit.earlier->number);
+    if (!place) {
+        Finding finding = refused(FindingKind::SetNotEnded);
+        finding.count = forfeit.earlier->number;
+        return {finding};
+    }
+    const int most = mostKept(state.rulebook(), state.sets[*place], forfeit.by);
+    if (forfeit.earlier->keeps.value_or(most) <= most)
+        return {};
+    Finding finding = refused(FindingKind::KeepsTooMuch, forfeit.by);
+    finding.count = *forfeit.earlier->keeps;
+    finding.limit = most;
+    return {finding};
+}
+
+} // namespace
+
 /// A team that does not appear or refuses to play loses by default; one that is left with too few in the course of the
 /// match is incomplete and keeps what it has (FIVB Official Volleyball Rules 2025-2028, 6.4.1 to 6.4.3).
 Findings judgeForfeit(const MatchState& state, const Forfeit& forfeit) {
+    if (forfeit.earlier)
+        return judgeForfeitOfEarlier(state, forfeit);
     const Phase phase = phaseOf(state);
     if (phase == Phase::MatchWon)
         return {refused(FindingKind::MatchAlreadyWon)};

@@ -114,11 +114,25 @@ Findings judgeReopened(const MatchState& state, const Reopened& reopened) {
     return told ? Findings{} : Findings{about(FindingKind::ReasonMissing, reopened.set)};
 }
 
+namespace {
+
+/// A forfeit of an earlier set changes that set, and perhaps those after it.
+Findings againstForfeit(const MatchState& state, const Forfeit& forfeit) {
+    const bool anySealed =
+        std::ranges::any_of(state.signOffs, [](const SignOff& signOff) { return signOff.seal.has_value(); });
+    return anySealed ? againstChange(state, apply(state, {EntryNumber(state.last.value + 1), {}, forfeit, {}, {}}))
+                     : Findings{};
+}
+
+} // namespace
+
 Findings againstSeals(const MatchState& state, const Entry& entry) {
     if (isSignOff(entry) || std::holds_alternative<MatchClosed>(entry) || std::holds_alternative<Strike>(entry))
         return {};
     if (isSealed(state, std::nullopt))
         return {about(FindingKind::IsSealed, std::nullopt)};
+    if (const auto* forfeit = std::get_if<Forfeit>(&entry); forfeit && forfeit->earlier)
+        return againstForfeit(state, *forfeit);
     const SetState& set = state.set();
     return set.ended && isSealed(state, set.number) ? Findings{about(FindingKind::IsSealed, set.number)} : Findings{};
 }

@@ -161,9 +161,20 @@ SETFOLIO_ARBITRARY(Roster, gen::construct<Roster>(gen::arbitrary<Team>(),
 SETFOLIO_ARBITRARY(Officials,
                    gen::construct<Officials>(arbitrary::upTo(limits::officials, gen::arbitrary<Official>())));
 SETFOLIO_ARBITRARY(MatchClosed, gen::just(MatchClosed{}));
-SETFOLIO_ARBITRARY(Forfeit, gen::construct<Forfeit>(gen::arbitrary<Team>(),
-                                                    gen::element(ForfeitKind::Default, ForfeitKind::Incomplete),
-                                                    gen::element(Scope::Set, Scope::Match), arbitrary::text()));
+SETFOLIO_ARBITRARY(EarlierSet,
+                   gen::construct<EarlierSet>(gen::inRange(1, limits::sets + 1),
+                                              gen::map(gen::inRange(-1, limits::pointsKept + 1), [](int keeps) {
+                                                  return keeps < 0 ? std::nullopt : std::optional(keeps);
+                                              })));
+SETFOLIO_ARBITRARY(Forfeit,
+                   gen::oneOf(gen::construct<Forfeit>(gen::arbitrary<Team>(),
+                                                      gen::element(ForfeitKind::Default, ForfeitKind::Incomplete),
+                                                      gen::element(Scope::Set, Scope::Match), arbitrary::text()),
+                              gen::construct<Forfeit>(gen::arbitrary<Team>(), gen::just(ForfeitKind::Incomplete),
+                                                      gen::just(Scope::Set), arbitrary::text(),
+                                                      gen::map(gen::arbitrary<EarlierSet>(), [](const EarlierSet& set) {
+                                                          return std::optional(set);
+                                                      }))));
 SETFOLIO_ARBITRARY(Suspended, gen::construct<Suspended>(arbitrary::text()));
 SETFOLIO_ARBITRARY(Resumed, gen::construct<Resumed>(gen::element(GoOn::AsItStood, GoOn::SetAgain)));
 SETFOLIO_ARBITRARY(SidesChanged, gen::just(SidesChanged{}));

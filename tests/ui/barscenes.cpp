@@ -22,6 +22,17 @@ MatchBuilder inPlay(const char* rallies = "") {
     return linedUp().start().play(rallies);
 }
 
+/// After so many sets won to nothing by the home team, before the next.
+MatchBuilder afterSets(int sets) {
+    MatchBuilder match = inPlay();
+    for (int set = 0; set < sets; ++set) {
+        if (set > 0)
+            match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start();
+        match.play("hhhhhhhhhhhhhhhhhhhhhhhhh").add(SetEnded{});
+    }
+    return match;
+}
+
 /// The table, after a command and keys.
 WindowScene bar(const char* name, const MatchBuilder& match, TableCommand command, const std::vector<Qt::Key>& keys) {
     return {name, [match, command, keys] {
@@ -53,6 +64,7 @@ std::vector<WindowScene> barScenes() {
         bar("bar: a delay", inPlay(), C::RightCard, {Key_D}),
         bar("bar: a request", inPlay(), C::RightCard, {Key_R}),
         bar("bar: a forfeit", inPlay(), C::Forfeit, {Key_F, Key_M}),
+        bar("bar: a forfeit of an earlier set", afterSets(2), C::Forfeit, {Key_F, Key_E, Key_1, Key_Tab, Key_9}),
         bar("bar: a new libero", withLiberos(), C::RightRedesignation, {}),
         bar("bar: what a replay is for", inPlay("s"), C::ReplayBecause, {}),
         bar("bar: an illegal player", inPlay("hhhhhhh"), C::LeftIllegalPlayer, {Key_4}),

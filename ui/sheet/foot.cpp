@@ -72,7 +72,7 @@ void drawResult(Draft& draft, const Scene& scene) {
         head = set.result->confirmed ? head : SheetLabel::WinnerToConfirm;
     }
     if (set.cancelled)
-        head = SheetLabel::Cancelled;
+        head = set.inVain ? SheetLabel::InVain : SheetLabel::Cancelled;
     const SignOffRecord* sealed = sealIn(set.signOffs);
     drawOutcome(draft, footTop + 7.3, words(head), winner, most, FontWeight::Bold, mainRight);
     drawOutcome(draft, footTop + 14.9, words(SheetLabel::Loser), loser, least, FontWeight::Medium,

@@ -106,7 +106,7 @@ std::vector<CommandInfo> makeTable() {
         {C::SaveCopy,          M::Match, u"saveCopy"_s,       one(Qt::CTRL | Qt::SHIFT | Qt::Key_S), none, false, opened | closed},
         {C::TeamBook,          M::Match, u"teamBook"_s,       {},                             none,  false, always},
         {C::Suspend,           M::Match, u"suspend"_s,        {},                             none,  true,  beforeSet | inSet | won},
-        {C::Forfeit,           M::Match, u"forfeit"_s,        {},                             none,  true,  beforeSet | inSet | won | suspended},
+        {C::Forfeit,           M::Match, u"forfeit"_s,        {},                             none,  true,  opened},
         {C::CloseWindow,       M::Match, u"closeWindow"_s,    standard(QKeySequence::Close),  none,  false, always},
         {C::Help,              M::Help,  u"help"_s,           one(Qt::Key_F1),                none,  false, always},
         {C::ChangeKeys,        M::Help,  u"changeKeys"_s,     {},                             none,  false, always},

@@ -20,7 +20,7 @@ FormBar::FormBar(Recorder& recorder, QWidget* parent)
     setObjectName(u"formBar"_s);
     addReason(u"formReason"_s);
     connect(m_first, &OptionPick::changed, this, &FormBar::firstChanged);
-    connect(m_second, &OptionPick::changed, this, &FormBar::showDraft);
+    connect(m_second, &OptionPick::changed, this, &FormBar::secondChanged);
     for (NumberPick* pick : {m_number, m_other})
         connect(pick, &NumberPick::changed, this, &FormBar::showDraft);
     connect(m_line, &QLineEdit::textChanged, this, &FormBar::showDraft);
@@ -44,8 +44,7 @@ void FormBar::ask(Form form) {
     m_line->setAccessibleName(m_form.line);
     setShown(m_first, !m_form.first.empty());
     setShown(m_second, !m_form.second.empty());
-    setShown(m_number, !m_form.numberLabel.isEmpty());
-    setShown(m_other, !m_form.otherLabel.isEmpty());
+    showNumbers();
     setShown(m_line, !m_form.line.isEmpty());
     showDraft();
     present(this);
@@ -70,6 +69,19 @@ void FormBar::firstChanged() {
     showDraft();
     if (m_form.choiceRecords)
         recordPressed();
+}
+
+void FormBar::showNumbers() {
+    const bool asked = !m_form.asksNumbers || m_form.asksNumbers(answers());
+    setShown(m_number, asked && !m_form.numberLabel.isEmpty());
+    setShown(m_other, asked && !m_form.otherLabel.isEmpty());
+}
+
+void FormBar::secondChanged() {
+    showNumbers();
+    showDraft();
+    if (m_form.asksNumbers)
+        goToMissing();
 }
 
 void FormBar::goToMissing() {

@@ -34,6 +34,8 @@ struct Form {
     bool choiceRecords = false; ///< the first choice, once made, is recorded at once
     /// The second number to be proposed when the first choice changes; empty: it stays.
     std::function<std::optional<ShirtNumber>(const FormAnswers&)> otherFor{};
+    /// Whether the numbers are asked for; empty: always. The second choice may say that they are.
+    std::function<bool(const FormAnswers&)> asksNumbers{};
     std::function<std::optional<Entry>(const FormAnswers&)> entry;
     std::function<QString(const FormAnswers&)> prompt;
 };
@@ -54,6 +56,8 @@ protected:
 private:
     [[nodiscard]] FormAnswers answers() const;
     void firstChanged();
+    void secondChanged();
+    void showNumbers();
 
     Form m_form;
     OptionPick* m_first;

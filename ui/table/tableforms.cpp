@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/tableforms.h"
 
+#include "core/match/consequences.h"
 #include "core/rules/taking.h"
 #include "core/rules/ways.h"
 #include "ui/table/bench.h"
@@ -29,21 +30,86 @@ Option teamOption(const MatchState& state, Side side) {
             left ? Qt::Key_F : Qt::Key_J};
 }
 
-enum WhatIsLost { WholeMatch, RestOfMatch, RestOfSet }; ///< the options of the form, in their order
+enum class Loss { AllSets, RestOfMatch, RestOfSet, EarlierSet };
+
+std::vector<int> endedSets(const MatchState& state) {
+    std::vector<int> numbers;
+    for (std::size_t place = 0; place < state.sets.size(); ++place)
+        if (placeOfEnded(state, state.sets[place].number) == place)
+            numbers.push_back(state.sets[place].number);
+    return numbers;
+}
+
+/// What can be lost; of a match that is won an earlier set alone.
+std::vector<Loss> lossesIn(const MatchState& state) {
+    if (endedSets(state).empty())
+        return {Loss::AllSets, Loss::RestOfMatch, Loss::RestOfSet};
+    if (phaseOf(state) == Phase::MatchWon)
+        return {Loss::EarlierSet};
+    return {Loss::AllSets, Loss::RestOfMatch, Loss::RestOfSet, Loss::EarlierSet};
+}
+
+std::optional<Loss> lossOf(const MatchState& state, const FormAnswers& answers) {
+    const std::vector<Loss> losses = lossesIn(state);
+    return answers.second < 0 ? std::nullopt : std::optional(losses.at(static_cast<std::size_t>(answers.second)));
+}
+
+Option lossOption(Loss loss) {
+    switch (loss) {
+    case Loss::AllSets:
+        return {Table::tr("All sets"), Table::tr("does not come, or refuses"), Qt::Key_A};
+    case Loss::RestOfMatch:
+        return {Table::tr("The match"), Table::tr("cannot play on"), Qt::Key_M};
+    case Loss::RestOfSet:
+        return {Table::tr("This set"), Table::tr("cannot play on"), Qt::Key_T};
+    case Loss::EarlierSet:
+        return {Table::tr("An earlier set"), Table::tr("has no right to it"), Qt::Key_E};
+    }
+    return {};
+}
 
 std::optional<Forfeit> forfeitOf(const MatchState& state, const FormAnswers& answers) {
-    if (answers.first < 0 || answers.second < 0)
+    const std::optional<Loss> loss = lossOf(state, answers);
+    if (answers.first < 0 || !loss)
         return std::nullopt;
     const Team by = teamOn(state, answers.first == 0 ? Side::Left : Side::Right);
-    switch (static_cast<WhatIsLost>(answers.second)) {
-    case WholeMatch:
+    switch (*loss) {
+    case Loss::AllSets:
         return Forfeit{by, ForfeitKind::Default, Scope::Match, answers.line};
-    case RestOfMatch:
+    case Loss::RestOfMatch:
         return Forfeit{by, ForfeitKind::Incomplete, Scope::Match, answers.line};
-    case RestOfSet:
+    case Loss::RestOfSet:
         return Forfeit{by, ForfeitKind::Incomplete, Scope::Set, answers.line};
+    case Loss::EarlierSet:
+        break;
     }
-    return std::nullopt;
+    if (!answers.number)
+        return std::nullopt;
+    const auto kept = answers.other ? std::optional<int>(answers.other->value) : std::nullopt;
+    return Forfeit{by, ForfeitKind::Incomplete, Scope::Set, answers.line, EarlierSet{answers.number->value, kept}};
+}
+
+QString forfeitPrompt(const MatchState& state, const FormAnswers& answers) {
+    if (const std::optional<Forfeit> forfeit = forfeitOf(state, answers))
+        return forfeitMeans(state, *forfeit);
+    return lossOf(state, answers) == Loss::EarlierSet
+               ? Table::tr("Which team and set, and how many points does it keep there? Empty: all.")
+               : Table::tr("Only the first referee declares a forfeit.");
+}
+
+/// The set, and the points kept of it.
+void askEarlierSet(Form& form, const MatchState& state) {
+    const std::vector<int> sets = endedSets(state);
+    form.numberLabel = Table::tr("Set");
+    for (const int number : sets)
+        form.numbers.push_back({ShirtNumber(number), {}});
+    if (sets.size() == 1)
+        form.begins.number = ShirtNumber(sets.front());
+    form.otherLabel = Table::tr("Points");
+    form.others = {{ShirtNumber(0), {}}};
+    form.asksNumbers = [state](const FormAnswers& answers) { return lossOf(state, answers) == Loss::EarlierSet; };
+    if (lossesIn(state).size() == 1)
+        form.begins.second = 0;
 }
 
 std::optional<Entry> redesignated(Team team, const FormAnswers& answers) {
@@ -95,18 +161,16 @@ Form forfeitForm(const MatchState& state) {
     Form form;
     form.title = Table::tr("Forfeit: which team, and what does it lose?");
     form.first = {teamOption(state, Side::Left), teamOption(state, Side::Right)};
-    form.second = {{Table::tr("All sets"), Table::tr("does not come, or refuses"), Qt::Key_A},
-                   {Table::tr("The match"), Table::tr("cannot play on"), Qt::Key_M},
-                   {Table::tr("This set"), Table::tr("cannot play on"), Qt::Key_T}};
+    for (const Loss loss : lossesIn(state))
+        form.second.push_back(lossOption(loss));
+    if (!endedSets(state).empty())
+        askEarlierSet(form, state);
     form.line = Table::tr("Why, on the referee's word");
     form.entry = [state](const FormAnswers& answers) {
         const std::optional<Forfeit> forfeit = forfeitOf(state, answers);
         return forfeit ? std::optional<Entry>(*forfeit) : std::nullopt;
     };
-    form.prompt = [state](const FormAnswers& answers) {
-        const std::optional<Forfeit> forfeit = forfeitOf(state, answers);
-        return forfeit ? forfeitMeans(state, *forfeit) : Table::tr("Only the first referee declares a forfeit.");
-    };
+    form.prompt = [state](const FormAnswers& answers) { return forfeitPrompt(state, answers); };
     return form;
 }
 

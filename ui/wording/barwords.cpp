@@ -3,6 +3,7 @@
 #include "ui/wording/barwords.h"
 
 #include "core/match/consequences.h"
+#include "core/match/fold.h"
 #include "ui/wording/fill.h"
 #include "ui/wording/names.h"
 #include "ui/wording/sanctionwords.h"
@@ -155,7 +156,38 @@ QString delayMeans(const MatchState& state, Team team, DelayLevel level) {
     return inParts(capitalised(delayWords(level)), {point});
 }
 
+namespace {
+
+/// What follows for the match, where a set has another winner; nothing if it goes on as it did.
+QString courseOf(const MatchState& before, const MatchState& after) {
+    const bool wasWon = phaseOf(before) == Phase::MatchWon;
+    const bool isWon = phaseOf(after) == Phase::MatchWon;
+    if (wasWon && !isWon)
+        return fill(Table::tr("Set %1 is to be played."), {QString::number(after.set().number)});
+    const PerTeam<int> won = setsWon(after);
+    const Team winner = won.home > won.visitors ? Team::Home : Team::Visitors;
+    return isWon && !wasWon ? fill(Table::tr("%1 wins the match."), {codeOf(after, winner)}) : QString();
+}
+
+QString earlierForfeitMeans(const MatchState& state, const Forfeit& forfeit) {
+    const auto place = placeOfEnded(state, forfeit.earlier->number);
+    if (!place)
+        return {};
+    const MatchState after = apply(state, {EntryNumber(state.last.value + 1), {}, forfeit, {}, {}});
+    const PerTeam<TeamInSet>& teams = after.sets[*place].teams;
+    const QString means =
+        fill(Table::tr("%1 loses set %2, %3–%4."),
+             {codeOf(state, forfeit.by), QString::number(forfeit.earlier->number),
+              QString::number(teams[forfeit.by].points), QString::number(teams[opponentsOf(forfeit.by)].points)});
+    const QString course = courseOf(state, after);
+    return course.isEmpty() ? means : means + u' ' + course;
+}
+
+} // namespace
+
 QString forfeitMeans(const MatchState& state, const Forfeit& forfeit) {
+    if (forfeit.earlier)
+        return earlierForfeitMeans(state, forfeit);
     const QString by = codeOf(state, forfeit.by);
     const QString winner = codeOf(state, opponentsOf(forfeit.by));
     if (forfeit.kind == ForfeitKind::Default)

@@ -135,6 +135,8 @@ EntryWords Words::operator()(const LiberoServe& serve) const {
 }
 
 EntryWords Words::operator()(const Forfeit& forfeit) const {
+    if (forfeit.earlier)
+        return of(forfeit.by, fill(Table::tr("forfeits set %1"), {number(forfeit.earlier->number)}));
     return of(forfeit.by,
               forfeit.reach == Scope::Set ? Table::tr("forfeits the set") : Table::tr("forfeits the match"));
 }

@@ -46,6 +46,8 @@ inline constexpr std::array findingSentences{
     FindingSentence{FindingKind::LiberoNotOnCourt,         QT_TRANSLATE_NOOP("setfolio::FindingWords", "Libero %1 of %2 is not on court: there is nobody to go out.")},
     FindingSentence{FindingKind::NoSuchPoint,              QT_TRANSLATE_NOOP("setfolio::FindingWords", "Entry %5 brought %2 no point in this set: name the first point to be taken back.")},
     FindingSentence{FindingKind::NeverServed,              QT_TRANSLATE_NOOP("setfolio::FindingWords", "%2 has not served in this set, so nobody of it has served wrongly: check the team.")},
+    FindingSentence{FindingKind::SetNotEnded,              QT_TRANSLATE_NOOP("setfolio::FindingWords", "There is no set %5 that has ended: name one that has, or record a forfeit of this set.")},
+    FindingSentence{FindingKind::KeepsTooMuch,             QT_TRANSLATE_NOOP("setfolio::FindingWords", "%2 cannot keep %5 points of a set it loses: here it keeps %6 at most.")},
     FindingSentence{FindingKind::IsSealed,                  QT_TRANSLATE_NOOP("setfolio::FindingWords", "This is signed and sealed: reopen it first, with the reason and the name of who says so.")},
     FindingSentence{FindingKind::NotSealed,                 QT_TRANSLATE_NOOP("setfolio::FindingWords", "This is not sealed: there is nothing to reopen.")},
     FindingSentence{FindingKind::SignedTooEarly,            QT_TRANSLATE_NOOP("setfolio::FindingWords", "This cannot be signed yet: end the set, or close the match, first.")},

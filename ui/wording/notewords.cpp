@@ -45,6 +45,8 @@ public:
     QString operator()(const Officials&) const { return Sheet::tr("List of officials"); }
     QString operator()(const MatchClosed&) const { return Sheet::tr("Closing of the match"); }
     QString operator()(const Forfeit& forfeit) const {
+        if (forfeit.earlier)
+            return earlierSet(forfeit);
         return fill(forfeit.reach == Scope::Set ? Sheet::tr("%1 forfeits the set") : Sheet::tr("%1 forfeits the match"),
                     {code(forfeit.by)});
     }
@@ -147,6 +149,12 @@ public:
 
 private:
     [[nodiscard]] QString code(Team team) const { return codeOf(m_teams, team); }
+    [[nodiscard]] QString earlierSet(const Forfeit& forfeit) const {
+        const QString set = number(forfeit.earlier->number);
+        const std::optional<int>& keeps = forfeit.earlier->keeps;
+        return keeps ? fill(Sheet::tr("%1 forfeits set %2, points kept: %3"), {code(forfeit.by), set, number(*keeps)})
+                     : fill(Sheet::tr("%1 forfeits set %2, all points kept"), {code(forfeit.by), set});
+    }
     [[nodiscard]] QString signer(const Signatory& who) const {
         const QString role = signerWords(who.role);
         return who.team ? fill(Sheet::tr("%1 of %2", "a signer's role and the team"), {role, code(*who.team)}) : role;

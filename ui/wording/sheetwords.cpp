@@ -69,6 +69,7 @@ constexpr std::array sheetLabels{
     LabelWords{SheetLabel::Winner,                QT_TRANSLATE_NOOP("Sheet", "Winner")},
     LabelWords{SheetLabel::WinnerToConfirm,       QT_TRANSLATE_NOOP("Sheet", "Winner, to be confirmed")},
     LabelWords{SheetLabel::Cancelled,             QT_TRANSLATE_NOOP("Sheet", "Set cancelled, played again")},
+    LabelWords{SheetLabel::InVain,                QT_TRANSLATE_NOOP("Sheet", "Set cancelled: match won before")},
     LabelWords{SheetLabel::Loser,                 QT_TRANSLATE_NOOP("Sheet", "Loser")},
     LabelWords{SheetLabel::Duration,              QT_TRANSLATE_NOOP("Sheet", "Duration")},
     LabelWords{SheetLabel::OpeningPoint,          QT_TRANSLATE_NOOP("Sheet", "point that won the serve")},

@@ -53,6 +53,7 @@ enum class SheetLabel : std::uint8_t {
     Winner,
     WinnerToConfirm,
     Cancelled,
+    InVain,
     Loser,
     Duration,
     // legend

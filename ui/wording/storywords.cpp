@@ -36,7 +36,11 @@ public:
         return with(Practice::tr("The coach of %1 hands in a line-up."), lineUp.team);
     }
     QString operator()(const MatchClosed&) const { return Practice::tr("The match is over."); }
-    QString operator()(const Forfeit& forfeit) const { return with(Practice::tr("%1 cannot play on."), forfeit.by); }
+    QString operator()(const Forfeit& forfeit) const {
+        return with(forfeit.earlier ? Practice::tr("%1 loses a set that has ended.")
+                                    : Practice::tr("%1 cannot play on."),
+                    forfeit.by);
+    }
     QString operator()(const Suspended&) const { return Practice::tr("Play is suspended."); }
     QString operator()(const Resumed&) const { return Practice::tr("Play is resumed."); }
     QString operator()(const SetStarted& started) const {

@@ -90,6 +90,7 @@ inline std::vector<Entry> everyKind() {
         Strike{EntryNumber(9), u"ball was out"_qs},
         SetEnded{QTime(19, 2)},
         Forfeit{Visitors, ForfeitKind::Incomplete, Scope::Set, u"five players"_qs},
+        Forfeit{Home, ForfeitKind::Incomplete, Scope::Set, u"not registered"_qs, EarlierSet{1, 10}},
         Replay{Again::Replay, ReplayCause::Injury},
         IllegalPlayer{Home, n(11), IllegalBy::LiberoReplacement, EntryNumber(9)},
         LateReplacement{Visitors},

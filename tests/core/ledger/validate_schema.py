@@ -136,6 +136,15 @@ def bad_entries():
     yield "an official's member unknown", {"kind": "officials", "officials": [{"role": "scorer", "age": 40}]}
     yield "a player without number", {"kind": "roster", "team": "home", "players": [{"name": "A"}]}
     yield "101 players", {"kind": "roster", "team": "home", "players": [{"number": 1}] * 101}
+    forfeit = next(line for line in EVERY_KIND if "of-set" in line)
+    forfeit = without(forfeit, "seq", "digest")
+    for of_set in (0, 6, "1"):
+        yield f"a forfeit of set {of_set}", {**forfeit, "of-set": of_set}
+    for keeps in (-1, 1000, "1"):
+        yield f"{keeps} points kept", {**forfeit, "keeps": keeps}
+    yield "points kept of no set", without(forfeit, "of-set")
+    yield "an earlier set of the match", without(forfeit, "reach")
+    yield "a default of an earlier set", {**forfeit, "how": "default"}
     yield "a strike of nothing", {**listed["strike"], "entry": 0}
     signed = listed["signed"]
     yield "a captain of no team", without({**signed, "role": "captain"}, "team")

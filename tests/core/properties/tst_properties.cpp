@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: The Setfolio authors
 // SPDX-License-Identifier: MIT
+#include "core/match/consequences.h"
 #include "core/match/fold.h"
+#include "core/rules/judge.h"
 #include "tests/core/properties/manymatches.h"
 
 #include <set>
@@ -97,6 +99,27 @@ void checkSix(const std::vector<Recorded>& entries, const SetState& set, Team te
     QCOMPARE(static_cast<int>(court.size()), vacant > 0 ? 7 - vacant : 6);
 }
 
+/// After a forfeit of an earlier set: that set is lost, the match won by as many sets as it takes or not at all.
+void checkLostSet(const MatchState& before, const MatchState& after, const Forfeit& forfeit, const Findings& findings) {
+    const PerTeam<int> won = setsWon(after);
+    const int needed = setsNeeded(*after.opened);
+    QVERIFY(won.home <= needed && won.visitors <= needed && won.home + won.visitors < 2 * needed);
+    const bool isOver = phaseOf(after) == Phase::MatchWon || phaseOf(after) == Phase::MatchClosed;
+    QCOMPARE(won.home == needed || won.visitors == needed, isOver);
+    if (isRefused(findings)) {
+        QCOMPARE(after.sets, before.sets);
+        return;
+    }
+    const SetState& lost = after.sets[placeOfEnded(before, forfeit.earlier->number).value()];
+    const PerTeam<int> points{lost.teams.home.points, lost.teams.visitors.points};
+    QCOMPARE(lost.winner, std::optional(opponentsOf(forfeit.by)));
+    QCOMPARE(points[forfeit.by], *forfeit.earlier->keeps);
+    QCOMPARE(winnerAt(after.rulebook(), pointsToWin(after, lost.number), points), lost.winner);
+    for (const Team team : bothTeams)
+        QCOMPARE(int(std::ranges::count(lost.points, team, &Point::team)), points[team]);
+    QVERIFY(setScores(after).size() >= std::size_t(won.home + won.visitors));
+}
+
 } // namespace
 
 /// What must hold of every lawful match, held against a model of its own and against the entries alone.
@@ -164,6 +187,24 @@ private Q_SLOTS:
                                  QCOMPARE(points, sum[team]);
                              }
                          });
+        });
+    }
+
+    // FIVB Official Volleyball Rules 2025-2028, 7.3.5.4: whichever set is lost afterwards, at whatever moment.
+    void anEarlierSetIsLostAtAnyMoment_data() { eachRulebook(); }
+    void anEarlierSetIsLostAtAnyMoment() {
+        forMatches([](const RandomPlay& play, std::uint32_t seed) {
+            Dice dice(seed * 104729U);
+            entryByEntry(play.entries(), [&](const MatchState&, const Recorded& recorded, const MatchState& state) {
+                if (state.sets.size() < 2 || !dice.chance(20))
+                    return;
+                const Team by = dice.anyTeam();
+                const int number = state.sets[static_cast<std::size_t>(dice.below(int(state.sets.size())))].number;
+                const Forfeit forfeit{by, ForfeitKind::Incomplete, Scope::Set, {}, EarlierSet{number, dice.below(20)}};
+                const Findings findings = judge(state, forfeit);
+                const MatchState after = apply(state, {EntryNumber(recorded.number.value + 1), {}, forfeit, {}, {}});
+                checkLostSet(state, after, forfeit, findings);
+            });
         });
     }
 
@@ -285,7 +326,7 @@ private:
         else if (std::holds_alternative<SetStarted>(recorded.entry))
             for (const Team team : before.pointsDue)
                 ++sum[team];
-        else if (const auto* forfeit = std::get_if<Forfeit>(&recorded.entry))
+        else if (const auto* forfeit = std::get_if<Forfeit>(&recorded.entry)) // of the present set or the match
             for (const Point& given : after.set().points)
                 sum[opponentsOf(forfeit->by)] += given.by == PointBy::Forfeit && given.entry == recorded.number ? 1 : 0;
     }

@@ -168,6 +168,15 @@ private Q_SLOTS:
         QCOMPARE(review.sets.front().score, (PerTeam<int>{2, 0}));
         QCOMPARE(review.sets.back().score, (PerTeam<int>{0, 1}));
     }
+
+    // FIVB Official Volleyball Rules 2025-2028, 7.3.5.4
+    void whatIsSaidAgainstAForfeitOfAnEarlierSetIsSaidInItsReview() {
+        MatchBuilder match = oneSetPlayed();
+        match.add(Forfeit{Team::Home, ForfeitKind::Incomplete, Scope::Set, {}, EarlierSet{1, 99}});
+        const SignOffReview review = reviewFor(match.entries(), match.record(), 1);
+        QCOMPARE(review.sets.front().open.size(), std::size_t(1));
+        QCOMPARE(review.sets.front().open.front().finding.kind, FindingKind::KeepsTooMuch);
+    }
 };
 
 QTEST_APPLESS_MAIN(TestSignOffReview)

@@ -284,9 +284,62 @@ private Q_SLOTS:
         QCOMPARE(serverOf(match.state().set()), ShirtNumber(12));
     }
 
+    // FIVB Official Volleyball Rules 2025-2028, 7.3.5.4: points and sets gained while a player was not registered.
+    void aSetLostAfterwardsShowsItOnItsOwnSheet() {
+        MatchBuilder match;
+        match.started().play("hhvhhhhhhhhhhhhhhhhhhhhhhhhh").add(SetEnded{});
+        match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start().play("v");
+        const SetRecord second = match.set();
+        match.add(Forfeit{Team::Home, ForfeitKind::Incomplete, Scope::Set, QStringLiteral("not registered"),
+                          EarlierSet{1, 3}});
+        const MatchRecord record = match.record();
+        const SetRecord& lost = record.sets.front();
+        QCOMPARE(lost.score, (PerTeam<int>{3, 25}));
+        QCOMPARE(lost.result->winner, Team::Visitors);
+        QVERIFY(lost.result->confirmed);
+        QVERIFY(inWords(lost.teams.home).startsWith(u"I: (1) (2) (R) | II: 3 x(4)x#1 x(5)x#1"));
+        QCOMPARE(std::ranges::count(lost.teams.home.running, true, &RunningPoint::takenBack), 22);
+        QVERIFY(!lost.teams.home.running[2].takenBack && lost.teams.home.running[3].takenBack);
+        QCOMPARE(inWords(lost.teams.visitors), QStringLiteral("I: 1 (R)"));
+        const std::vector<RunningPoint>& given = lost.teams.visitors.running;
+        QCOMPARE(given.size(), std::size_t(25));
+        QVERIFY(std::all_of(given.begin() + 1, given.end(),
+                            [](const RunningPoint& point) { return point.mark == RunningMark::Square; }));
+        QCOMPARE(given.back().total, 25);
+        QCOMPARE(given.back().opponents, 3);
+        QCOMPARE(lost.notes.size(), std::size_t(1));
+        QCOMPARE(std::get<EventNote>(lost.notes.front().content).score, (PerTeam<int>{25, 1}));
+        QCOMPARE(record.sets.back(), second);
+        QCOMPARE(record.heading.setsWon, (PerTeam<int>{0, 1}));
+        QCOMPARE(setOfEntry(match.state(), match.entries().back().entry), 1);
+        const SetRecord struck = match.undo().record().sets.front();
+        QCOMPARE(struck.score, (PerTeam<int>{25, 1}));
+        QCOMPARE(std::ranges::count(struck.teams.home.running, true, &RunningPoint::takenBack), 0);
+        QVERIFY(std::holds_alternative<StruckNote>(struck.notes.front().content));
+    }
+
+    void aSetBegunInVainSaysSo() {
+        MatchBuilder match;
+        match.open(3).toss(Team::Home);
+        for (const Team winner : {Team::Home, Team::Visitors}) {
+            match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start();
+            match.play(QByteArray(25, winner == Team::Home ? 'h' : 'v').constData()).add(SetEnded{});
+        }
+        match.toss(Team::Home).lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16});
+        match.start().play("hhvs");
+        match.add(Forfeit{Team::Home, ForfeitKind::Incomplete, Scope::Set, {}, EarlierSet{1, 0}});
+        const MatchRecord record = match.record();
+        QVERIFY(record.sets.back().cancelled && record.sets.back().inVain);
+        QVERIFY(!record.sets.back().live && !record.sets.front().cancelled);
+        QCOMPARE(record.sets.back().score, (PerTeam<int>{2, 1}));
+        QCOMPARE(record.heading.setScores, (std::vector<PerTeam<int>>{{0, 25}, {0, 25}}));
+    }
+
     void writingOnEqualsWritingAnew() {
         MatchBuilder match;
         match.started().play("shvvhrhvn").add(TimeOut{Team::Home}).substitute(Team::Home, 8, 3).play("hhvhv");
+        match.play("hhhhhhhhhhhhhhhhhhhhhhhhhhhhh").add(SetEnded{});
+        match.add(Forfeit{Team::Home, ForfeitKind::Incomplete, Scope::Set, {}, EarlierSet{1, 4}});
         RecordWriter writer;
         for (const Recorded& recorded : match.entries()) {
             writer.take({&recorded, nullptr});

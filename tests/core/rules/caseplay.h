@@ -166,6 +166,8 @@ private:
             return Sanction{team(), member(2), level(3), {}};
         if (verb == u"delay")
             return DelaySanction{team(), word(2) == u"penalty" ? DelayLevel::Penalty : DelayLevel::Warning, {}};
+        if (verb == u"forfeits")
+            return Forfeit{team(), ForfeitKind::Incomplete, Scope::Set, {}, earlierSet()};
         if (verb == u"default" || verb == u"incomplete")
             return Forfeit{team(),
                            verb == u"default" ? ForfeitKind::Default : ForfeitKind::Incomplete,
@@ -198,6 +200,10 @@ private:
         if (verb == u"slip")
             return slip();
         qFatal("no such command: %s", qPrintable(m_words.join(u' ')));
+    }
+    /// "1" or "1 10": the set, and the points kept.
+    [[nodiscard]] EarlierSet earlierSet() const {
+        return {word(2).toInt(), m_words.size() > 3 ? std::optional(word(3).toInt()) : std::nullopt};
     }
     [[nodiscard]] LineUp slip() const {
         LineUp slip{team(), {}, std::nullopt, {}};

@@ -24,6 +24,7 @@ private Q_SLOTS:
     void scoresOfThem_data();
     void scoresOfThem() { checkScore(); }
     void resultsOfForfeitsAreAsPublished();
+    void resultsOfSetsLostAfterwardsAreAsPublished();
     void aTeamThatCannotBeginLosesByDefault();
     void sidesBetweenSetsAreTheRulebooks();
     void aPenaltyPointOutsideASetIsNotRefused();
@@ -71,6 +72,17 @@ void TestMatchCases::matchesThatEndOtherwise_data() {
     caseRow(in, "rally hhv; h incomplete match",                   "",                        "FIVB Rules 2025-2028, 6.4.3");
     caseRow(in, times(25, "rally h; ") + "h incomplete set",       "set-already-won",         "sense");
     caseRow(in, "h default match; v default match",                "match-already-won",       "sense");
+    caseRow(in, "win h; rally hv; h forfeits 1 10",                "",                        "FIVB Rules 2025-2028, 7.3.5.4: the points and sets gained while she was on court");
+    caseRow(in, "win h; rally hv; v forfeits 1 0",                 "",                        "FIVB Rules 2025-2028, 7.3.5.4: of a set that was lost, 0-25");
+    caseRow(in, "win h; rally hs; h forfeits 1",                   "",                        "FIVB Rules 2025-2028, 7.3.5.4, 6.4.3: whenever it is found");
+    caseRow(in, "end h; h forfeits 1 0",                           "",                        "FIVB Rules 2025-2028, 7.3.5.4: between sets");
+    caseRow(in, "win h; win h; end h; h forfeits 3 0",             "",                        "FIVB Rules 2025-2028, 7.3.5.4: before the match is closed");
+    caseRow(in, "win h; rally hv; suspend; h forfeits 1 0",        "",                        "FIVB Rules 2025-2028, 7.3.5.4: nothing is played by it");
+    caseRow(in, "rally hv; h forfeits 1 0",                        "set-not-ended",           "sense");
+    caseRow(in, "win h; rally hv; h forfeits 2 0",                 "set-not-ended",           "sense");
+    caseRow(in, "win h; rally hv; h forfeits 1 26",                "keeps-too-much",          "sense");
+    caseRow(in, "win h; rally hv; v forfeits 1 1",                 "keeps-too-much",          "sense");
+    caseRow(in, "win h; rally hv; h default match; h forfeits 1 0", "match-already-won",      "sense");
     caseRow(in, "rally hhs; suspend",                              "",                        "FIVB Rules 2025-2028, 17.3");
     caseRow(in, "rally hh; suspend; h card coach penalty",         "match-is-suspended",      "sense: its point comes when play goes on");
     caseRow(in, "rally hh; suspend; h delay warning",              "match-is-suspended",      "sense");
@@ -97,6 +109,7 @@ void TestMatchCases::scoresOfThem_data() {
     caseRow(in, times(24, "rally hv; ") + "h incomplete set",      "24:26",     "FIVB Rules 2025-2028, 6.4.3, 6.2");
     caseRow(cl, times(26, "rally hv; ") + "h incomplete set",      "26:28",     "from memory, as FIVB");
     caseRow(hs, times(24, "rally hv; ") + "h incomplete set",      "24:26",     "from memory: enough to win by two");
+    caseRow(in, "win h; rally hhv; h forfeits 1 0",                "2:1 v 2",   "FIVB Rules 2025-2028, 7.3.5.4: the present set is as it was");
     caseRow(in, "rally hhv; suspend; resume stood",                "2:1 v 2",   "FIVB Rules 2025-2028, 17.3: the same score");
     caseRow(in, "rally hhv; suspend; resume again; start",         "0:0 h 1",   "FIVB Rules 2025-2028, 17.3: the set anew");
     caseRow(in, "rally hhs; suspend; resume stood",                "2:0 h 1",   "FIVB Rules 2025-2028, 17.3, 17.2: the open rally is played over");
@@ -114,6 +127,22 @@ void TestMatchCases::resultsOfForfeitsAreAsPublished() {
     const CasePlay incomplete(QString::fromLatin1(in), QStringLiteral("win h; rally hh; h incomplete match"));
     QCOMPARE(setsWon(incomplete.state()), (PerTeam<int>{1, 3}));
     QCOMPARE(setScores(incomplete.state()), (std::vector<PerTeam<int>>{{25, 0}, {2, 25}, {0, 25}, {0, 25}}));
+}
+
+void TestMatchCases::resultsOfSetsLostAfterwardsAreAsPublished() {
+    const auto results = [](const char* play) {
+        const CasePlay done(QString::fromLatin1(in), QString::fromLatin1(play));
+        return std::pair(setsWon(done.state()), setScores(done.state()));
+    };
+    using Scores = std::vector<PerTeam<int>>;
+    // FIVB Rules 2025-2028, 7.3.5.4: 0-25 if needed
+    QCOMPARE(results("end h; h forfeits 1 0"), std::pair(PerTeam<int>{0, 1}, Scores{{0, 25}}));
+    QCOMPARE(results("end v; h forfeits 1 0"), std::pair(PerTeam<int>{0, 1}, Scores{{0, 25}}));
+    // FIVB Rules 2025-2028, 6.4.3: what is needed to win the set
+    QCOMPARE(results("end h; h forfeits 1 24"), std::pair(PerTeam<int>{0, 1}, Scores{{24, 26}}));
+    // FIVB Rules 2025-2028, 7.3.5.4, 6.1: the third set of a team wins the match
+    QCOMPARE(results("win h; win v; win v; rally hv; h forfeits 1 0"),
+             std::pair(PerTeam<int>{0, 3}, Scores{{0, 25}, {0, 25}, {0, 25}}));
 }
 
 void TestMatchCases::aTeamThatCannotBeginLosesByDefault() {

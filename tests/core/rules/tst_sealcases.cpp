@@ -54,6 +54,7 @@ private Q_SLOTS:
     void nothingChangesWhatIsSealed();
     void whatFollowsASealedSetGoesOn();
     void aCorrectionThatWouldChangeASealedSetFromAfarIsRefused();
+    void aSealedSetIsReopenedBeforeItIsForfeited();
     void reopeningNeedsAReasonAndANameAndVoidsTheSignatures();
     void aReopenedSetReopensTheMatch();
     void theMatchIsSignedWhenItIsClosed();
@@ -174,6 +175,28 @@ void TestSealCases::aCorrectionThatWouldChangeASealedSetFromAfarIsRefused() {
     const Placed instead{Placed::How::InsteadOf, toss->number, {}};
     QCOMPARE(judged(match, Toss{Team::Visitors, Team::Home}, instead), u"is-sealed");
     QCOMPARE(judged(match, Toss{Team::Home, Team::Home}, instead), QString());
+}
+
+void TestSealCases::aSealedSetIsReopenedBeforeItIsForfeited() {
+    MatchBuilder match = oneSetSealed();
+    playSet(match, Team::Visitors);
+    const auto ofSet = [](int number) {
+        return Forfeit{Team::Home, ForfeitKind::Incomplete, Scope::Set, {}, EarlierSet{number, 0}};
+    };
+    QCOMPARE(judged(match, ofSet(1)), u"is-sealed");
+    QCOMPARE(judged(match, ofSet(2)), QString());
+    QCOMPARE(judged(match, ofSet(3)), u"set-not-ended");
+    playSet(match.toss(Team::Home), Team::Home); // it would be of no account
+    signOff(match, 3).add(Reopened{1, u"Orla Vantage"_qs, u"number 4 is not registered"_qs});
+    QCOMPARE(judged(match, ofSet(1)), u"is-sealed");
+    match.add(Reopened{3, u"Orla Vantage"_qs, u"number 4 is not registered"_qs});
+    QCOMPARE(judged(match, ofSet(1)), QString());
+    match.add(ofSet(1));
+    const EntryNumber forfeit = match.last();
+    QCOMPARE(std::ranges::count(review(match.entries()), forfeit, &EntryFinding::entry), 0);
+    signOff(match, 1);
+    QCOMPARE(setfolio::judgeNext(match.entries(), match.state(), Strike{forfeit, {}}, std::nullopt, {}).front().kind,
+             FindingKind::IsSealed);
 }
 
 void TestSealCases::reopeningNeedsAReasonAndANameAndVoidsTheSignatures() {

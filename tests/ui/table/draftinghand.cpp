@@ -216,7 +216,7 @@ bool DraftingHand::delay(const DelaySanction& entry) {
 }
 
 bool DraftingHand::forfeit(const Forfeit& entry) {
-    if (!command("forfeit") || (entry.kind == ForfeitKind::Default && entry.reach == Scope::Set))
+    if (entry.earlier || !command("forfeit") || (entry.kind == ForfeitKind::Default && entry.reach == Scope::Set))
         return false;
     const bool set = entry.reach == Scope::Set;
     return side(entry.by, Qt::Key_F, Qt::Key_J) && key(entry.kind == ForfeitKind::Default ? Qt::Key_A

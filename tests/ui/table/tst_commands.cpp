@@ -98,7 +98,7 @@ void TestCommands::theyAreEnabledByPhase_data() {
     QTest::newRow("captain")       << TableCommand::LeftCaptain      << "--xx---";
     QTest::newRow("sides changed") << TableCommand::SidesChanged     << "--xx---";
     QTest::newRow("suspend")       << TableCommand::Suspend          << "-xxxx--";
-    QTest::newRow("forfeit")       << TableCommand::Forfeit          << "-xxxx--";
+    QTest::newRow("forfeit")       << TableCommand::Forfeit          << "-xxxxx-";
     QTest::newRow("correct")       << TableCommand::Correct          << "-xxxxx-";
     QTest::newRow("remark")        << TableCommand::Remark           << "-xxxxx-";
     QTest::newRow("toss")          << TableCommand::Toss             << "-x-----";

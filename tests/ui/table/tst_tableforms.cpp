@@ -4,6 +4,7 @@
 #include "tests/ui/table/opentable.h"
 #include "ui/table/askbar.h"
 #include "ui/table/formbar.h"
+#include "ui/table/numberfield.h"
 
 #include <QLineEdit>
 
@@ -25,6 +26,17 @@ MatchBuilder withBench() {
     return match.add(roster);
 }
 
+/// Sets to nothing by these winners, and the next begun where there is one.
+MatchBuilder withSets(std::initializer_list<Team> winners) {
+    MatchBuilder match = withBench();
+    for (const Team winner : winners) {
+        match.play(QByteArray(25, winner == Team::Home ? 'h' : 'v').constData()).add(SetEnded{});
+        if (phaseOf(match.state()) == Phase::BeforeSet)
+            match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start();
+    }
+    return match;
+}
+
 } // namespace
 
 class TestTableForms : public QObject {
@@ -39,6 +51,9 @@ private Q_SLOTS:
     void aForfeitAsksTeamAndReach();
     void aFingerForfeitsTheMatch();
     void aForfeitWithoutTeamIsNotRecorded();
+    void aForfeitOfAnEarlierSetAsksWhichAndWhatIsKept();
+    void anEarlierSetIsOfferedOnceThereIsOne();
+    void ofAMatchThatIsWonAnEarlierSetCanBeForfeited();
     void anotherPlayerBecomesLibero();
     void aLiberoMayBeGivenUp();
     void aTeamWithoutLiberosIsTold();
@@ -140,6 +155,54 @@ void TestTableForms::aForfeitWithoutTeamIsNotRecorded() {
     QCOMPARE(table.recorded(), before);
     table.press(Qt::Key_Escape);
     QVERIFY(!bar(table).isVisible());
+}
+
+void TestTableForms::aForfeitOfAnEarlierSetAsksWhichAndWhatIsKept() {
+    OpenTable table(withSets({Team::Home, Team::Visitors}));
+    table.window().perform(TableCommand::Forfeit);
+    QVERIFY(!table.find<NumberField>("formNumber")->isVisible());
+    table.press(Qt::Key_E);
+    QVERIFY(bar(table).sentence().startsWith(u"Which team and set"));
+    table.type("1");
+    table.find<NumberField>("formOther")->setFocus(Qt::TabFocusReason);
+    table.type("10");
+    table.press(table.state().set().left == Team::Home ? Qt::Key_F : Qt::Key_J);
+    QVERIFY2(bar(table).sentence().startsWith(u"SAL loses set 1, 10–25."), qPrintable(bar(table).sentence()));
+    table.find<QLineEdit>("formLine")->setFocus(Qt::TabFocusReason);
+    table.type("not registered");
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Forfeit>(table.newest().entry) == (Forfeit{Team::Home, ForfeitKind::Incomplete, Scope::Set,
+                                                                QStringLiteral("not registered"), EarlierSet{1, 10}}));
+    QCOMPARE(setsWon(table.state()), (PerTeam<int>{0, 2}));
+}
+
+void TestTableForms::anEarlierSetIsOfferedOnceThereIsOne() {
+    OpenTable table(withBench());
+    table.window().perform(TableCommand::Forfeit);
+    table.press(Qt::Key_E);
+    QVERIFY(!table.find<NumberField>("formNumber")->isVisible());
+    OpenTable later(withSets({Team::Home}));
+    later.window().perform(TableCommand::Forfeit);
+    later.click("formSecond3");
+    QCOMPARE(later.find<NumberField>("formNumber")->number(), std::optional(ShirtNumber(1)));
+    later.click("formSecond2"); // this set after all
+    QVERIFY(!later.find<NumberField>("formNumber")->isVisible());
+    later.press(Qt::Key_F);
+    QVERIFY(bar(later).sentence().contains(u"keeps its points"));
+}
+
+void TestTableForms::ofAMatchThatIsWonAnEarlierSetCanBeForfeited() {
+    OpenTable table(withSets({Team::Home, Team::Home, Team::Home}));
+    QVERIFY(phaseOf(table.state()) == Phase::MatchWon);
+    table.window().perform(TableCommand::Forfeit);
+    table.type("2");
+    table.click(table.state().set().left == Team::Home ? "formFirst0" : "formFirst1");
+    QVERIFY2(bar(table).sentence() == u"SAL loses set 2, 25–27. Set 4 is to be played.",
+             qPrintable(bar(table).sentence()));
+    table.press(Qt::Key_Return);
+    QVERIFY(std::get<Forfeit>(table.newest().entry) ==
+            (Forfeit{Team::Home, ForfeitKind::Incomplete, Scope::Set, {}, EarlierSet{2, std::nullopt}}));
+    QVERIFY(phaseOf(table.state()) == Phase::BeforeSet);
 }
 
 void TestTableForms::anotherPlayerBecomesLibero() {

@@ -3,6 +3,7 @@
 #include "tests/support/randomplayfaults.h"
 #include "tests/support/signoffs.h"
 #include "tests/ui/table/draftinghand.h"
+#include "ui/table/numberfield.h"
 #include "ui/table/repairbar.h"
 #include "ui/wording/findingwords.h"
 
@@ -220,6 +221,22 @@ std::vector<Refusal> refusals() {
          putRallyInBefore<Resumed>},
         {SETFOLIO_FAULT(SetNotStarted), MatchBuilder().started().play("h"), putRallyInBefore<SetStarted>},
         {SETFOLIO_FAULT(SetAlreadyWon), firstSetWon().add(SetEnded{}), putRallyInBefore<SetEnded>},
+        {SETFOLIO_FAULT(KeepsTooMuch), firstSetWon().add(SetEnded{}),
+         [](OpenTable& table) {
+             table.window().perform(TableCommand::Forfeit);
+             table.press(Qt::Key_F);
+             table.press(Qt::Key_E);
+             table.type("26");
+         }},
+        {SETFOLIO_FAULT(SetNotEnded), firstSetWon().add(SetEnded{}),
+         [](OpenTable& table) {
+             table.window().perform(TableCommand::Forfeit);
+             table.press(Qt::Key_F);
+             table.press(Qt::Key_E);
+             table.find<NumberField>("formNumber")->setFocus(Qt::TabFocusReason);
+             table.press(Qt::Key_Backspace);
+             table.type("2");
+         }},
         {SETFOLIO_FAULT(IsSealed), firstSetSealed(),
          [](OpenTable& table) {
              putRallyInBefore<SetEnded>(table);

@@ -165,6 +165,8 @@ void TestFindingWords::theSentenceIs_data() {
     row(ServerNotOnRoster,       "Number 47 is not on the roster of QRL: look again who serves.");
     row(RosterChangeCosts,       "The match has begun: by the rulebook other numbers on the roster of QRL cost a point, so tell the referee.");
     row(NoSuchPoint,             "Entry 19 brought QRL no point in this set: name the first point to be taken back.");
+    row(SetNotEnded,             "There is no set 19 that has ended: name one that has, or record a forfeit of this set.");
+    row(KeepsTooMuch,            "QRL cannot keep 19 points of a set it loses: here it keeps 18 at most.");
     row(LiberoNotOnCourt,        "Libero 47 of QRL is not on court: there is nobody to go out.");
 }
 // clang-format on

@@ -33,6 +33,7 @@ constexpr std::array kindWords{
     KindWord{FindingKind::SetNotWon,                "set-not-won"},
     KindWord{FindingKind::TossMissing,              "toss-missing"},
     KindWord{FindingKind::LineUpMissing,            "line-up-missing"},
+    KindWord{FindingKind::ChangedSinceLineUp,       "changed-since-line-up"},
     KindWord{FindingKind::RallyUndecided,           "rally-undecided"},
     KindWord{FindingKind::ServeAlreadyContacted,    "serve-already-contacted"},
     KindWord{FindingKind::NotOnCourt,               "not-on-court"},
@@ -132,7 +133,6 @@ constexpr std::array kindWords{
     KindWord{FindingKind::SameLineUpDue,            "same-line-up-due"},
     KindWord{FindingKind::ServerNotOnRoster,        "server-not-on-roster"},
     KindWord{FindingKind::RosterChangeCosts,        "roster-change-costs"},
-    KindWord{FindingKind::ChangedSinceLineUp,       "changed-since-line-up"},
 };
 // clang-format on
 static_assert(nameEveryKind(kindWords));

@@ -24,6 +24,7 @@ enum class FindingKind : std::uint8_t {
     SetNotWon,             ///< the end of a set that is not won
     TossMissing,           ///< nobody knows who serves first
     LineUpMissing,         ///< subject: team
+    ChangedSinceLineUp,    ///< somebody came in upon the line-up that a toss or another line-up would undo; team
     RallyUndecided,        ///< a dead-ball entry while a rally is open
     ServeAlreadyContacted, ///< contacted twice, or no serve after a contact
     NotOnCourt,            ///< the number to go out is not on court; number
@@ -127,9 +128,8 @@ enum class FindingKind : std::uint8_t {
     SameLineUpDue,            ///< the set is played again, and with the same six in their places; team
     ServerNotOnRoster,        ///< number
     RosterChangeCosts,        ///< other numbers once the match has begun cost a point; team
-    ChangedSinceLineUp,       ///< somebody came in upon the line-up that a toss or another line-up would undo; team
 };
-inline constexpr std::size_t findingKindCount = static_cast<std::size_t>(FindingKind::ChangedSinceLineUp) + 1;
+inline constexpr std::size_t findingKindCount = static_cast<std::size_t>(FindingKind::RosterChangeCosts) + 1;
 
 /// Whether the rows of a table name every kind once, in the order of the enum: for a static_assert beside the table.
 constexpr bool nameEveryKind(const auto& rows) {

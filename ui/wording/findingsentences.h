@@ -34,6 +34,7 @@ inline constexpr std::array findingSentences{
     FindingSentence{FindingKind::SetNotWon,                QT_TRANSLATE_NOOP("setfolio::FindingWords", "The set is not won yet: play on until the score decides it.")},
     FindingSentence{FindingKind::TossMissing,              QT_TRANSLATE_NOOP("setfolio::FindingWords", "It is not known who serves first: record the toss.")},
     FindingSentence{FindingKind::LineUpMissing,            QT_TRANSLATE_NOOP("setfolio::FindingWords", "%2 has no line-up yet: record it first.")},
+    FindingSentence{FindingKind::ChangedSinceLineUp,       QT_TRANSLATE_NOOP("setfolio::FindingWords", "Changes upon this line-up of %2 are recorded already: strike them first, or correct the line-up in its place.")},
     FindingSentence{FindingKind::RallyUndecided,           QT_TRANSLATE_NOOP("setfolio::FindingWords", "The rally is not decided: record who won it, or a replay, first.")},
     FindingSentence{FindingKind::ServeAlreadyContacted,    QT_TRANSLATE_NOOP("setfolio::FindingWords", "The serve is contacted already: record who won the rally, or a replay.")},
     FindingSentence{FindingKind::NotOnCourt,               QT_TRANSLATE_NOOP("setfolio::FindingWords", "Number %1 of %2 is not on court: name one of the six who are.")},
@@ -133,7 +134,6 @@ inline constexpr std::array findingSentences{
     FindingSentence{FindingKind::SameLineUpDue,            QT_TRANSLATE_NOOP("setfolio::FindingWords", "The set is played again with the same line-ups: put the six of %2 where they stood before.")},
     FindingSentence{FindingKind::ServerNotOnRoster,        QT_TRANSLATE_NOOP("setfolio::FindingWords", "Number %1 is not on the roster of %2: look again who serves.")},
     FindingSentence{FindingKind::RosterChangeCosts,        QT_TRANSLATE_NOOP("setfolio::FindingWords", "The match has begun: by the rulebook other numbers on the roster of %2 cost a point, so tell the referee.")},
-    FindingSentence{FindingKind::ChangedSinceLineUp,       QT_TRANSLATE_NOOP("setfolio::FindingWords", "Changes upon this line-up of %2 are recorded already: strike them first, or correct the line-up in its place.")},
 };
 // clang-format on
 static_assert(nameEveryKind(findingSentences));

@@ -75,6 +75,7 @@ void TestFindingWords::theSentenceIs_data() {
     row(SetNotWon,             "The set is not won yet: play on until the score decides it.");
     row(TossMissing,           "It is not known who serves first: record the toss.");
     row(LineUpMissing,         "QRL has no line-up yet: record it first.");
+    row(ChangedSinceLineUp,    "Changes upon this line-up of QRL are recorded already: strike them first, or correct the line-up in its place.");
     row(RallyUndecided,        "The rally is not decided: record who won it, or a replay, first.");
     row(ServeAlreadyContacted, "The serve is contacted already: record who won the rally, or a replay.");
     row(NotOnCourt,            "Number 47 of QRL is not on court: name one of the six who are.");

@@ -4070,6 +4070,10 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <source>%2 cannot keep %5 points of a set it loses: here it keeps %6 at most.</source>
         <translation>%2 no puede conservar %5 puntos de un set que pierde: aquí conserva %6 como máximo.</translation>
     </message>
+    <message>
+        <source>Number %1 of %2 was ruled illegal and still stands in slot %3: strike her substitution, entry %5.</source>
+        <translation>El número %1 de %2 se declaró ilegal y sigue en el puesto %3: tachar su sustitución, la anotación %5.</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::FrameDialog</name>

@@ -4069,6 +4069,10 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <source>%2 cannot keep %5 points of a set it loses: here it keeps %6 at most.</source>
         <translation>%2 ne peut pas garder %5 points d’un set perdu&#xa0;: ici, %6 au plus.</translation>
     </message>
+    <message>
+        <source>Number %1 of %2 was ruled illegal and still stands in slot %3: strike her substitution, entry %5.</source>
+        <translation>Le numéro %1 de %2 a été jugé irrégulier et se tient encore au rang %3&#xa0;: rayez son remplacement, la saisie %5.</translation>
+    </message>
 </context>
 <context>
     <name>setfolio::FrameDialog</name>

@@ -91,10 +91,12 @@ private:
     void takeBack(Team team, EntryNumber first);
     /// Whether a ruling means something here: in play, or where points that won the set are taken back.
     [[nodiscard]] bool maySettle(std::optional<EntryNumber> takenBackFrom) const;
-    /// A ruling on the server of the team's last term: unless a point won on serve in it stands, no libero has served
-    /// in it. Source for the slot she is bound to: NCAA Women's Volleyball 2012 and 2013 Rules, Libero tracking sheet
-    /// instructions (where she serves).
+    /// The server of the team's last term was another, or it has not served yet: unless a point won on serve in that
+    /// term stands, no libero has served in it. Source for the slot she is bound to: NCAA Women's Volleyball 2012 and
+    /// 2013 Rules, Libero tracking sheet instructions (where she serves).
     void unserve(Team team);
+    /// The next replacement of a libero of the team need not wait for a rally.
+    void lieRallyBehind(TeamInSet& team);
     /// The player came in by an illegal substitution: it does not count where the rulebook says so, and whom it
     /// replaced is not out for good.
     void ruleIllegal(TeamInSet& team, ShirtNumber number);

@@ -78,16 +78,16 @@ void Applier::followNewWinner() {
     const SetState* last = nullptr; // of those that count
     bool inVain = false;
     for (SetState& played : m_state.sets) {
-        if (played.cancelled)
+        if (played.cancelled && !played.inVain)
             continue;
-        if (won.home == needed || won.visitors == needed) {
-            played.cancelled = played.ended = inVain = true;
-        } else if (played.ended && played.winner) {
-            ++won[*played.winner];
-            last = &played;
-        }
+        played.inVain = played.cancelled = won.home == needed || won.visitors == needed;
+        inVain = inVain || played.inVain;
+        if (played.inVain || !played.ended || !played.winner)
+            continue;
+        ++won[*played.winner];
+        last = &played;
     }
-    if (!isBegun(set()) && inVain)
+    if (!isBegun(set()) && set().inVain)
         m_state.sets.pop_back();
     if (inVain) { // nor does it count how play was broken off or given up there
         m_state.forfeit.reset();

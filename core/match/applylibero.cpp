@@ -55,7 +55,7 @@ void Applier::operator()(const LiberoRedesignated& redesignated) {
         team.liberos.push_back(*redesignated.libero);
     if (team.libero && team.libero->libero == redesignated.former) {
         team.libero.reset();
-        team.liberoMoved.reset(); // she could not go on, and another libero need not wait for a rally
+        lieRallyBehind(team); // she could not go on, and another libero need not wait for a rally
         team.liberoServing.reset();
     }
 }

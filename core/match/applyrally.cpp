@@ -37,7 +37,7 @@ void Applier::operator()(const Replay& replay) {
             unserve(set().serving);
     } else if (contacted && contactIsLiberoRally(m_state.rulebook())) {
         for (const Team team : bothTeams)
-            set().teams[team].liberoMoved.reset();
+            lieRallyBehind(set().teams[team]);
     }
 }
 
@@ -66,7 +66,7 @@ void Applier::operator()(const IllegalPlayer& ruling) {
     settle(ruling.team, ruling.takenBackFrom);
     if (ruling.by == IllegalBy::Substitution)
         ruleIllegal(set().teams[ruling.team], ruling.number);
-    else if (set().teams[ruling.team].liberoServed == ruling.number)
+    else if (set().serving == ruling.team && set().teams[ruling.team].liberoServed == ruling.number)
         unserve(ruling.team);
     if (set().serving == ruling.team)
         award(opponentsOf(ruling.team), PointBy::OpponentsServe);
@@ -106,6 +106,11 @@ void Applier::settle(Team team, std::optional<EntryNumber> takenBackFrom) {
     if (takenBackFrom)
         takeBack(team, *takenBackFrom);
     decide();
+}
+
+void Applier::lieRallyBehind(TeamInSet& team) {
+    if (team.liberoMoved)
+        team.liberoMoved = set().completed - 1;
 }
 
 void Applier::serveMade() {

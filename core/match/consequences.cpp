@@ -51,7 +51,8 @@ bool timeOutRenewsRequests(const Rulebook& rulebook) {
 
 int setThatCounts(const MatchState& state) {
     const SetState& set = state.set();
-    const bool decided = set.winner && !set.ended && !state.forfeit; // play may be broken off all the same
+    const bool decided =
+        set.winner && !set.ended && !set.inVain && !state.forfeit; // play may be broken off all the same
     if (!decided || setsWon(state)[*set.winner] + 1 == setsNeeded(*state.opened))
         return set.number;
     return set.number + 1;

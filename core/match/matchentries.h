@@ -87,7 +87,7 @@ enum class ForfeitKind : std::uint8_t {
 /// A set that has ended, and what a team that forfeits it afterwards keeps of it.
 struct EarlierSet {
     int number = 1;
-    std::optional<int> keeps = {}; ///< its first so many points; none: all it has
+    std::optional<int> keeps = {}; ///< its first so many points; none: all it may keep
     bool operator==(const EarlierSet&) const = default;
 };
 

@@ -26,7 +26,7 @@ Phase phaseOf(const MatchState& state) {
     if (state.suspended)
         return Phase::Suspended;
     const SetState& set = state.set();
-    if (set.ended) // another set would have been begun if one were due
+    if (set.ended || set.inVain) // another set would have been begun if one were due
         return Phase::MatchWon;
     if (!set.started)
         return Phase::BeforeSet;

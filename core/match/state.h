@@ -118,20 +118,19 @@ struct SetState {
     PerTeam<TeamInSet> teams;
     bool started = false;
     QTime startedAt;
-    Team serving = Team::Home;       ///< who serves next, or now; has a meaning once servesFirst is known
-    bool contacted = false;          ///< the serve of the present rally has been contacted
-    int termContacts = 0;            ///< serves contacted in the present term of service, but for those taken again
-    std::optional<Replay> again;     ///< why the coming serve repeats one; none when it does not
-    std::optional<ShirtNumber> seen; ///< the number seen at the service line in the present rally
-    std::optional<Team> requesting;  ///< whose substitution request is being granted, one after another
-    std::vector<RequestGranted> requests;       ///< all of the set, in order
-    int rallies = 0;                            ///< rallies decided
-    int completed = 0;                          ///< rallies completed, points for a sanction among them
+    Team serving = Team::Home;            ///< who serves next, or now; has a meaning once servesFirst is known
+    bool contacted = false;               ///< the serve of the present rally has been contacted
+    int termContacts = 0;                 ///< serves contacted in the present term of service, but for dropped tosses
+    std::optional<Replay> again;          ///< why the coming serve repeats one; none when it does not
+    std::optional<ShirtNumber> seen;      ///< the number seen at the service line in the present rally
+    std::optional<Team> requesting;       ///< whose substitution request is being granted, one after another
+    std::vector<RequestGranted> requests; ///< all of the set, in order
+    int rallies = 0;                      ///< rallies decided
+    int completed = 0;                    ///< rallies completed, points for a sanction among them
     std::optional<PerTeam<int>> sidesChangedAt; ///< the score when the teams changed sides in the course of the set
-    /// Of no account. Broken off and played again: the next set of the list has its number. Or begun, and perhaps
-    /// ended, in vain: a forfeit of an earlier set has decided the match before it; then `ended` is true as well.
-    bool cancelled = false;
-    std::optional<Forfeit> forfeit; ///< a team has forfeited this set
+    bool cancelled = false;                     ///< does not count: played again, as the next of the list, or in vain
+    bool inVain = false;                        ///< a forfeit of an earlier set has decided the match before it
+    std::optional<Forfeit> forfeit;             ///< a team has forfeited this set
     std::vector<Point> points;
     std::optional<Team> winner; ///< as the score says, whether confirmed or not
     bool ended = false;

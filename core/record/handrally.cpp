@@ -85,7 +85,9 @@ void Hand::crossExits(Team team, int total) {
                 continue;
             term.marks[place].takenBack = true;
             term.marks[place].note = std::max(term.marks[place].note, note);
-            add(term, MarkShape::None, ExitScore{total});
+            const bool served = team == serving() && &term == &record.teams[team].terms.back();
+            if (!served || !takenBackBy(recorded.entry)) // else the ruling ends the term, with an exit score of its own
+                add(term, MarkShape::None, ExitScore{total});
         }
 }
 

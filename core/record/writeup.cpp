@@ -90,7 +90,7 @@ void copySet(SetRecord& record, const MatchState& state, const SetState& set) {
     record.score = {set.teams.home.points, set.teams.visitors.points};
     record.result = set.winner ? std::optional(SetResult{*set.winner, set.ended}) : std::nullopt;
     record.cancelled = set.cancelled;
-    record.inVain = set.cancelled && set.ended;
+    record.inVain = set.inVain;
     record.inks = state.rulebook().inks;
     record.live = &set == &state.set() ? livePlaceOf(state) : std::nullopt;
     if (&set == &state.set())
@@ -153,6 +153,8 @@ void RecordWriter::write(const Recorded& recorded, const Moment& before) {
     for (std::size_t later = static_cast<std::size_t>(before.sheet); later < m_record.sets.size(); ++later)
         if (const SetState* set = setAt(m_state, static_cast<int>(later) + 1)) // it may count no more
             copySet(m_record.sets[later], m_state, *set);
+        else if (phaseOf(m_state) == Phase::MatchWon) // begun by a card or a remark alone
+            m_record.sets[later].cancelled = m_record.sets[later].inVain = true;
     SetWriter(record, before, m_state.rulebook()).write(recorded);
     if (!isBegun(record))
         m_record.sets.pop_back();

@@ -24,7 +24,7 @@ enum class FindingKind : std::uint8_t {
     SetNotWon,             ///< the end of a set that is not won
     TossMissing,           ///< nobody knows who serves first
     LineUpMissing,         ///< subject: team
-    ChangedSinceLineUp,    ///< somebody came in upon the line-up that a toss or another line-up would undo; team
+    ChangedSinceLineUp,    ///< a toss or another line-up would undo what was changed upon it; team
     RallyUndecided,        ///< a dead-ball entry while a rally is open
     ServeAlreadyContacted, ///< contacted twice, or no serve after a contact
     NotOnCourt,            ///< the number to go out is not on court; number

@@ -134,7 +134,7 @@ std::optional<Finding> againstChange(const MatchState& state, const Roster& rost
 /// Source: FIVB Official Volleyball Rules 2025-2028, 17.3.
 std::optional<Finding> againstOtherSix(const MatchState& state, const LineUp& lineUp) {
     const auto brokenOff = std::find_if(state.sets.rbegin(), state.sets.rend(), [&](const SetState& set) {
-        return set.cancelled && !set.ended && set.number == state.set().number;
+        return set.cancelled && !set.inVain && set.number == state.set().number;
     });
     if (brokenOff == state.sets.rend())
         return std::nullopt;

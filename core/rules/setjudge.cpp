@@ -21,15 +21,10 @@ const SetState* setBefore(const MatchState& state) {
     return before == state.sets.end() ? nullptr : &*before;
 }
 
+/// Who stands in the slots, or is a libero, is no longer what the line-up says.
 bool isChangedSinceLineUp(const TeamInSet& team) {
     const bool substituted = std::ranges::any_of(team.slots, [](const auto& stood) { return stood.size() > 1; });
-    return substituted || team.libero || team.liberoMoved || team.captain;
-}
-
-std::optional<Finding> againstChangedSince(const MatchState& state, Team team) {
-    if (!isChangedSinceLineUp(state.set().teams[team]))
-        return std::nullopt;
-    return refused(FindingKind::ChangedSinceLineUp, team);
+    return substituted || team.libero || team.liberoMoved || !team.liberosGivenUp.empty();
 }
 
 } // namespace
@@ -40,7 +35,8 @@ Findings judgeToss(const MatchState& state, const Toss& toss) {
     if (!findings.empty())
         return findings;
     for (const Team team : bothTeams) // it would put the six back where the line-up had them
-        append(findings, againstChangedSince(state, team));
+        if (isChangedSinceLineUp(state.set().teams[team]))
+            findings.push_back(refused(FindingKind::ChangedSinceLineUp, team));
     const SetState* before = setBefore(state);
     if (!before || isDecidingSet(state, state.set().number))
         return findings;
@@ -59,7 +55,9 @@ Findings judgeLineUpNow(const MatchState& state, const LineUp& lineUp) {
     Findings findings = momentBeforeSet(state);
     if (!findings.empty())
         return findings;
-    append(findings, againstChangedSince(state, lineUp.team));
+    const TeamInSet& team = state.set().teams[lineUp.team];
+    if (isChangedSinceLineUp(team) || team.captain)
+        findings.push_back(refused(FindingKind::ChangedSinceLineUp, lineUp.team));
     append(findings, judgeLineUp(state, lineUp));
     return findings;
 }

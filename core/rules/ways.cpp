@@ -92,11 +92,17 @@ bool isPointSettled(std::span<const Recorded> entries, EntryNumber rally) {
     });
     if (won == timeline.end())
         return false;
-    return std::any_of(std::next(won), timeline.end(), [](const TimelineItem& item) {
-        const Entry& entry = item.recorded->entry;
-        return item.stands() &&
-               (std::holds_alternative<ServeContacted>(entry) || std::holds_alternative<RallyWon>(entry));
-    });
+    bool contacted = false; // by the serve that is looked at; a dropped toss is taken again
+    for (const TimelineItem& item : std::ranges::subrange(std::next(won), timeline.end())) {
+        if (!item.stands())
+            continue;
+        const auto* replay = std::get_if<Replay>(&item.recorded->entry);
+        const bool dropped = replay && replay->again == Again::ReServe;
+        if ((contacted && !dropped) || std::holds_alternative<RallyWon>(item.recorded->entry))
+            return true;
+        contacted = std::holds_alternative<ServeContacted>(item.recorded->entry);
+    }
+    return contacted;
 }
 
 std::vector<Entry> liberoMoves(const MatchState& state, Team team) {

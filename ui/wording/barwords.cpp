@@ -160,13 +160,16 @@ namespace {
 
 /// What follows for the match, where a set has another winner; nothing if it goes on as it did.
 QString courseOf(const MatchState& before, const MatchState& after) {
-    const bool wasWon = phaseOf(before) == Phase::MatchWon;
-    const bool isWon = phaseOf(after) == Phase::MatchWon;
-    if (wasWon && !isWon)
-        return fill(Table::tr("Set %1 is to be played."), {QString::number(after.set().number)});
-    const PerTeam<int> won = setsWon(after);
-    const Team winner = won.home > won.visitors ? Team::Home : Team::Visitors;
-    return isWon && !wasWon ? fill(Table::tr("%1 wins the match."), {codeOf(after, winner)}) : QString();
+    const auto winnerOf = [](const MatchState& state) {
+        const PerTeam<int> won = setsWon(state);
+        const Team ahead = won.home > won.visitors ? Team::Home : Team::Visitors;
+        return phaseOf(state) == Phase::MatchWon ? std::optional(ahead) : std::nullopt;
+    };
+    const std::optional<Team> winner = winnerOf(after);
+    if (winnerOf(before) == winner)
+        return {};
+    return winner ? fill(Table::tr("%1 wins the match."), {codeOf(after, *winner)})
+                  : fill(Table::tr("Set %1 is to be played."), {QString::number(after.set().number)});
 }
 
 QString earlierForfeitMeans(const MatchState& state, const Forfeit& forfeit) {

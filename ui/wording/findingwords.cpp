@@ -29,11 +29,17 @@ QString levelOf(const Finding& finding) {
                          : QString();
 }
 
+/// The sentence of a kind, or another one where what it names is not there.
 const char* englishOf(const Finding& finding) {
-    const bool noneInTerm = finding.kind == FindingKind::TakenBackTooMuch && finding.count == 0;
-    return noneInTerm ? QT_TRANSLATE_NOOP("setfolio::FindingWords", "Only points of this term of %2 may be taken back, "
-                                                                    "and it has won none: record the ruling alone.")
-                      : findingSentences.at(static_cast<std::size_t>(finding.kind)).english;
+    if (finding.kind == FindingKind::TakenBackTooMuch && finding.count == 0)
+        return QT_TRANSLATE_NOOP(
+            "setfolio::FindingWords",
+            "Only points of this term of %2 may be taken back, and it has won none: record the ruling alone.");
+    if (finding.kind == FindingKind::IllegalPlayerStays && !finding.lawful.isValid())
+        return QT_TRANSLATE_NOOP(
+            "setfolio::FindingWords",
+            "Number %1 of %2 was ruled illegal and still stands in slot %3: strike her substitution, entry %5.");
+    return findingSentences.at(static_cast<std::size_t>(finding.kind)).english;
 }
 
 } // namespace

@@ -135,7 +135,7 @@ private Q_SLOTS:
         QCOMPARE(phaseOf(state), Phase::MatchWon);
         QCOMPARE(setsWon(state), (PerTeam<int>{0, 3}));
         QCOMPARE(setScores(state), (Scores{{0, 25}, {20, 25}, {20, 25}}));
-        QVERIFY(state.set().cancelled && state.set().ended);
+        QVERIFY(state.set().cancelled && state.set().inVain);
         QVERIFY(!canBeSigned(state, 4));
         QCOMPARE(match.judge(ofSet(Team::Home, 4, 0)).front().kind, FindingKind::SetNotEnded);
         QCOMPARE(without(match.undo().state(), before.last), before);
@@ -189,17 +189,19 @@ private Q_SLOTS:
         QCOMPARE(match.state().sets.size(), std::size_t(3));
     }
 
-    void aDecisionTakenBackAgainIsPlayedAnew() { // both teams were in the wrong: derived
+    void aDecisionTakenBackAgainLetsPlayGoOn() { // both teams were in the wrong: derived
         MatchBuilder match = played({{25, 20}, {20, 25}, {20, 25}});
         playTo(match, {5, 8});
-        match.add(ofSet(Team::Home, 1, 0)).add(ofSet(Team::Visitors, 2, 0));
-        const MatchState state = match.state();
-        QCOMPARE(phaseOf(state), Phase::BeforeSet);
+        match.add(ofSet(Team::Home, 1, 0));
+        QCOMPARE(phaseOf(match.state()), Phase::MatchWon);
+        const MatchState state = match.add(ofSet(Team::Visitors, 2, 0)).state();
+        QCOMPARE(phaseOf(state), Phase::ReadyToServe);
         QCOMPARE(state.set().number, 4);
-        QVERIFY(!state.set().cancelled);
+        QCOMPARE(state.set().teams.home.points, 5);
+        QCOMPARE(state.set().teams.visitors.points, 8);
+        QVERIFY(!state.set().cancelled && !state.set().inVain);
         QCOMPARE(setsWon(state), (PerTeam<int>{1, 2}));
-        // other players may begin it: nothing was broken off
-        QVERIFY(match.judge(LineUp{Team::Home, six({6, 5, 4, 3, 2, 1}), {}, {}}).empty());
+        QVERIFY(!match.record().sets.back().cancelled);
     }
 
     void playThatIsSuspendedStaysSo() {
@@ -257,6 +259,35 @@ private Q_SLOTS:
                  before);
         QCOMPARE(tooMany.front().count, 21);
         QCOMPARE(tooMany.front().limit, 20);
+    }
+
+    void twoSetsAreLostInEitherOrder() {
+        const Scores scores{{25, 20}, {20, 25}, {20, 25}, {25, 20}, {15, 10}};
+        const Forfeit first = ofSet(Team::Home, 1, 0);
+        const Forfeit second = ofSet(Team::Visitors, 2, 0);
+        MatchBuilder match = played(scores);
+        match.add(first);
+        QCOMPARE(setsWon(match.state()), (PerTeam<int>{0, 3}));
+        match.add(second); // sets 4 and 5 count again
+        MatchBuilder other = played(scores);
+        other.add(second);
+        QCOMPARE(setsWon(other.state()), (PerTeam<int>{3, 1}));
+        other.add(first);
+        QCOMPARE(setScores(match.state()), (Scores{{0, 25}, {25, 0}, {20, 25}, {25, 20}, {15, 10}}));
+        QCOMPARE(setScores(other.state()), setScores(match.state()));
+        QCOMPARE(setsWon(match.state()), (PerTeam<int>{3, 2}));
+        QCOMPARE(phaseOf(match.state()), Phase::MatchWon);
+        QCOMPARE(phaseOf(other.state()), Phase::MatchWon);
+        QCOMPARE(match.state().sets.size(), scores.size());
+    }
+
+    void aSheetThatARemarkHasBegunIsInVainToo() {
+        MatchBuilder match = played({{25, 20}, {20, 25}}, 3);
+        match.add(Remark{QStringLiteral("the net is low")});
+        QCOMPARE(match.record().sets.size(), std::size_t(3));
+        match.add(ofSet(Team::Home, 1, 0));
+        QVERIFY(match.record().sets.back().inVain && match.record().sets.back().cancelled);
+        QCOMPARE(match.record().heading.setsWon, (PerTeam<int>{0, 2}));
     }
 
     void aMatchThatIsClosedOrGivenWholeIsSettled() {

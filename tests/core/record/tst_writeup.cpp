@@ -217,6 +217,19 @@ private Q_SLOTS:
         QCOMPARE(match.set().teams.visitors.running.front().opponents, 2); // the rally was lost at 2-0
     }
 
+    void aSetThatIsWonNoMoreHasOneExitScore() {
+        MatchBuilder match;
+        match.open(3, publishedRulebook(QStringLiteral("international")).value()).toss(Team::Home);
+        match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start();
+        match.play(QByteArray(25, 'h').constData());
+        match.add(WrongServer{Team::Home, ShirtNumber(3), match.state().set().points[20].entry});
+        const std::vector<Mark> marks = match.set().teams.home.terms.front().marks;
+        const auto standing = std::ranges::count_if(
+            marks, [](const Mark& mark) { return !mark.takenBack && std::holds_alternative<ExitScore>(mark.content); });
+        QCOMPARE(standing, 1);
+        QCOMPARE(std::get<ExitScore>(marks.back().content).total, 20);
+    }
+
     void theRulingsPointComesAfterThoseItTakesBack() {
         MatchBuilder match;
         match.started().play("hhs");

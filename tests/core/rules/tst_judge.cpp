@@ -250,6 +250,7 @@ private Q_SLOTS:
         QTest::newRow("a libero") << Entry(LiberoIn{H, n(9), n(6)});
         QTest::newRow("a vacant place") << Entry(PlaceVacated{H, n(4), {}});
         QTest::newRow("a captain") << Entry(CaptainNamed{H, n(4)});
+        QTest::newRow("another libero") << Entry(LiberoRedesignated{H, n(9), n(10), {}});
     }
     void whatIsChangedUponALineUpIsNotUndoneByAnother() {
         QFETCH(Entry, change);
@@ -259,7 +260,8 @@ private Q_SLOTS:
         const EntryNumber lineUp(match.last().value - 1);
         match.add(change);
         expect(match.judge(slip(H, {1, 2, 3, 4, 5, 6})), K::ChangedSinceLineUp, Gravity::Refused);
-        expect(match.judge(Toss{V, V}), K::ChangedSinceLineUp, Gravity::Refused);
+        if (!std::holds_alternative<CaptainNamed>(change))
+            expect(match.judge(Toss{V, V}), K::ChangedSinceLineUp, Gravity::Refused);
         expect(match.judge(slip(V, {11, 12, 13, 14, 15, 16})), std::nullopt);
         const Placed inItsPlace{Placed::How::InsteadOf, lineUp, {}};
         QVERIFY(judgeNext(match.entries(), match.state(), slip(H, {1, 2, 3, 4, 6, 5}), inItsPlace).empty());

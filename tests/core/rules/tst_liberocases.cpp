@@ -183,16 +183,17 @@ void TestLiberoCases::whoIsLibero_data() {
     caseRow(cw, "h late; h late",                                    "late-replacement-is-delay",    "from memory: then a delay");
     caseRow(cw, "h late; h delay penalty",                           "delay-not-next",               "from memory: a warning first");
     caseRow(hs, "h late",                                            "late-replacement-is-delay",    "NFHS rule changes 2025-26: an unnecessary delay before the contact");
-    caseRow(hs, "h libero 9 1; rally s; h wrong 3; rally v; h libero-out 9; rally h; h libero 9 2", "", "Libero Serving 2013: she has not served, another did");
-    caseRow(hs, "h libero 9 1; rally hs; h wrong 3 1; rally v; h libero-out 9; rally h; h libero 9 2", "", "Libero Serving 2013: she has not served, another did");
-    caseRow(cw, "h libero 9 1; rally hs; h wrong 3; rally v; h libero-out 9; rally h; h libero 9 2", "libero-second-slot", "NCAA Women's Volleyball 2012 and 2013 Rules, Libero tracking sheet instructions: the first point is hers");
-    caseRow(cl, "h libero 9 1; rally v; h wrong 3; rally v; rally h; h libero-out 9; h libero 9 2", "", "Delta Region libero serving instructions 2012: she has not served, another did");
-    caseRow(hs, "h libero 9 1; rally sen; h libero-out 9; rally h; h libero 9 2", "", "GTCCVO, Ask the interpreter (NFHS 8-2-5): a dropped toss is no serve");
-    caseRow(cw, "h libero 9 1; rally s; h illegal-libero 9; rally v; h libero-out 9; rally h; h libero 9 2", "", "NCAA Women's Volleyball 2012 and 2013 Rules, Libero tracking sheet instructions: no lawful serve");
+    caseRow(hs, "h libero 9 1; rally s; h wrong 3; rally v; h libero-out 9; rally h; h libero 9 2", "", "derived from Libero Serving 2013: she has not served, another did");
+    caseRow(hs, "h libero 9 1; rally hs; h wrong 3 1; rally v; h libero-out 9; rally h; h libero 9 2", "", "derived from Libero Serving 2013: she has not served, another did");
+    caseRow(cw, "h libero 9 1; rally hs; h wrong 3; rally v; h libero-out 9; rally h; h libero 9 2", "libero-second-slot", "NCAA Women's Volleyball 2012 and 2013 Rules, Libero tracking sheet instructions, derived: the first point is hers");
+    caseRow(cl, "h libero 9 1; rally v; h wrong 3; rally v; rally h; h libero-out 9; h libero 9 2", "", "derived from Delta Region libero serving instructions 2012: she has not served, another did");
+    caseRow(hs, "h libero 9 1; rally sen; h libero-out 9; rally h; h libero 9 2", "", "derived from GTCCVO, Ask the interpreter (NFHS 8-2-5): a dropped toss is no serve");
+    caseRow(cw, "h libero 9 1; rally v; h libero-out 9; h libero 9 5; rally s; h illegal-libero 9; h libero-out 9; rally vh; h libero 9 2", "libero-second-slot", "NCAA Women's Volleyball 2012 and 2013 Rules, Libero tracking sheet instructions: she has served, and was illegal later");
+    caseRow(cw, "h libero 9 1; rally s; h illegal-libero 9; rally v; h libero-out 9; rally h; h libero 9 2", "", "NCAA Women's Volleyball 2012 and 2013 Rules, Libero tracking sheet instructions, derived: no lawful serve");
     caseRow(cw, "h libero 9 5; rally sr; h libero-out 9",           "",                             "NCAA and PAVO interpretations of August 2002, 3: a legal contact of the serve");
     caseRow(cw, "h libero 9 5; rally sr; h libero-out 9; h libero 9 6", "libero-rally-between",     "NCAA and PAVO interpretations of August 2002, 3: one contact, one replacement");
     caseRow(cw, "h libero 9 5; rally r; h libero-out 9",            "libero-rally-between",         "NCAA and PAVO interpretations of August 2002, 3: nobody contacted the serve");
-    caseRow(hs, "h libero 9 5; rally sr; h libero-out 9",           "libero-rally-between",         "Libero Serving 2013");
+    caseRow(hs, "h libero 9 5; rally sr; h libero-out 9",           "libero-rally-between",         "from memory: nobody decided it");
     caseRow(cl, "h libero 9 5; rally h; h libero-out 9; again injury; h libero 9 6", "",             "USAV Rules Interpretation Bulletin 1 of 2009-10: an injury");
     caseRow(cl, "h libero 9 5; rally h; h libero-out 9; again interference; h libero 9 6", "libero-rally-between", "USAV Rules Interpretation Bulletin 1 of 2009-10: an injury only");
 }

@@ -114,7 +114,6 @@ void TestServiceCases::wrongServersAreRuledOn_data() {
     caseRow(hs, "rally hhhvses; h wrong 4 3",                        "taken-back-too-late",    "from memory: after the opponents' next contact");
     caseRow(hs, "rally hhhvsr; h wrong 4 3",                         "taken-back-too-late",    "from memory: it was contacted, though it is replayed");
     caseRow(hs, "rally hhhvs; h wrong 4 3",                          "taken-back-too-late",    "from memory: after the opponents' next contact");
-    caseRow(hs, "rally hhhvsr; h wrong 4 3",                         "taken-back-too-late",    "from memory: after the opponents' next contact");
     caseRow(hs, "rally hhhvh; h wrong 4 3",                          "taken-back-too-much",    "from memory: another term");
     caseRow(in, "rally hhhvs; h wrong 4 3",                          "",                       "FIVB Rules 2025-2028, 7.7.2: whenever it is established");
     caseRow(cl, "rally hhhvs; h wrong 4 3",                          "taken-back-too-late",    "from memory");

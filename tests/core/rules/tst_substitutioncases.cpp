@@ -113,7 +113,7 @@ void TestSubstitutionCases::howManyAndWhen_data() {
     caseRow(in, "rally s; h sub 7 1",                                       "rally-undecided",          "FIVB Rules 2025-2028, 15.3, when the ball is out of play");
     caseRow(in, "h delay warning; rally s; again injury; h sub 8 3",            "",                         "FIVB Rules 2025-2028, 15.2.3: but for an injury");
     caseRow(in, "h delay warning; rally s; again interference; h sub 8 3",      "substitution-barred",      "FIVB Rules 2025-2028, 15.2.4");
-    caseRow(hs, "h delay warning; rally s; again injury; h sub 8 3",            "",                         "CVVOA Interpreter's Report of September 2015, situation 1: she is replaced within 30 seconds");
+    caseRow(hs, "h delay warning; rally s; again injury; h sub 8 3",            "",                         "derived from CVVOA Interpreter's Report of September 2015, situation 1: she is replaced within 30 seconds");
 }
 
 void TestSubstitutionCases::whoIsOut_data() {

@@ -229,6 +229,9 @@ void TestWays::aPointOfTheRefereesIsSettledByTheNextContact() {
     QVERIFY(!settled(hs, "rally v; h time-out; h sub 7 1"));
     QVERIFY(settled(hs, "rally v; rally s"));
     QVERIFY(settled(hs, "rally v; rally v"));
+    QVERIFY(!settled(hs, "rally v; rally se")); // a dropped toss
+    QVERIFY(settled(hs, "rally v; rally ses"));
+    QVERIFY(settled(hs, "rally v; rally sr"));
     QVERIFY(!settled(in, "rally v; rally v")); // from memory: whenever it is established
     QVERIFY(!isPointSettled({}, EntryNumber(1)));
 }

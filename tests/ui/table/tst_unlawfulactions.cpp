@@ -191,6 +191,13 @@ MatchBuilder firstSetSealed() {
     return signOff(playSet(match, Team::Home), 1);
 }
 
+Entry otherLineUp() {
+    LineUp lineUp{Team::Home, {}, {}, {}};
+    for (std::size_t place = 0; place < lineUp.positions.size(); ++place)
+        lineUp.positions.at(place) = ShirtNumber(6 - static_cast<int>(place));
+    return lineUp;
+}
+
 /// A rally put in before the first entry of a kind.
 template <typename Kind>
 void putRallyInBefore(OpenTable& table) {
@@ -242,8 +249,7 @@ std::vector<Refusal> refusals() {
              putRallyInBefore<SetEnded>(table);
              table.press(Qt::Key_X);
          }},
-        {SETFOLIO_FAULT(ChangedSinceLineUp), changedBeforeTheStart(), nullptr,
-         LineUp{Team::Home, {1, 2, 3, 4, 5, 6}, {}, {}}},
+        {SETFOLIO_FAULT(ChangedSinceLineUp), changedBeforeTheStart(), nullptr, otherLineUp()},
     };
 }
 

@@ -4047,20 +4047,8 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
         <translation>El reglamento no tiene cambio de cancha dentro de este set: preguntar al segundo árbitro.</translation>
     </message>
     <message>
-        <source>Number %1 of %2 was ruled illegal and still stands in slot %3: strike her substitution, entry %5, or record number %9 in for her.</source>
-        <translation>El número %1 de %2 se declaró ilegal y sigue en el puesto %3: tachar su sustitución, la anotación %5, o anotar que entra por ella el número %9.</translation>
-    </message>
-    <message>
         <source>Only points of this term of %2 may be taken back, and it has won none: record the ruling alone.</source>
         <translation>Solo se pueden anular puntos de este turno de %2, y no tiene ninguno: anotar la decisión sola.</translation>
-    </message>
-    <message>
-        <source>Time-outs and substitutions of the time that is taken back go too: strike entry %5 and those after it first, then rule.</source>
-        <translation>Los tiempos y las sustituciones del tramo que se anula también caen: tachar primero la anotación %5 y las posteriores, luego anotar la decisión.</translation>
-    </message>
-    <message>
-        <source>Changes upon this line-up of %2 are recorded already: strike them first, or correct the line-up in its place.</source>
-        <translation>Ya hay cambios anotados sobre esta formación de %2: tacharlos primero, o corregir la formación en su lugar.</translation>
     </message>
     <message>
         <source>There is no set %5 that has ended: name one that has, or record a forfeit of this set.</source>
@@ -4073,6 +4061,18 @@ Las reglas difieren según el estado y la liga, y el árbitro tiene la razón.
     <message>
         <source>Number %1 of %2 was ruled illegal and still stands in slot %3: strike her substitution, entry %5.</source>
         <translation>El número %1 de %2 se declaró ilegal y sigue en el puesto %3: tachar su sustitución, la anotación %5.</translation>
+    </message>
+    <message>
+        <source>This line-up of %2 has been changed since: strike the changes, or correct the line-up in its place.</source>
+        <translation>Esta formación de %2 ha cambiado desde entonces: tachar los cambios, o corregir la formación en su lugar.</translation>
+    </message>
+    <message>
+        <source>Time-outs and substitutions since then go too: strike entry %5 and those after it, then rule.</source>
+        <translation>Los tiempos y las sustituciones desde entonces también caen: tachar la anotación %5 y las posteriores, luego anotar la decisión.</translation>
+    </message>
+    <message>
+        <source>Number %1 of %2, ruled illegal, still stands in slot %3: strike entry %5, or record number %9 in for her.</source>
+        <translation>El número %1 de %2, declarado ilegal, sigue en el puesto %3: tachar la anotación %5, o anotar que entra por ella el número %9.</translation>
     </message>
 </context>
 <context>

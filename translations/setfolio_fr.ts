@@ -4046,20 +4046,8 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
         <translation>Le règlement ne prévoit pas de changement de terrain pendant ce set&#xa0;: demandez au second arbitre.</translation>
     </message>
     <message>
-        <source>Number %1 of %2 was ruled illegal and still stands in slot %3: strike her substitution, entry %5, or record number %9 in for her.</source>
-        <translation>Le numéro %1 de %2 a été jugé irrégulier et se tient encore au rang %3&#xa0;: rayez son remplacement, la saisie %5, ou notez que le numéro %9 entre pour elle.</translation>
-    </message>
-    <message>
         <source>Only points of this term of %2 may be taken back, and it has won none: record the ruling alone.</source>
         <translation>Seuls les points de ce passage de %2 peuvent être retirés, et il n’en a aucun&#xa0;: notez la décision seule.</translation>
-    </message>
-    <message>
-        <source>Time-outs and substitutions of the time that is taken back go too: strike entry %5 and those after it first, then rule.</source>
-        <translation>Les temps morts et les remplacements de la période annulée tombent aussi&#xa0;: rayez d’abord la saisie %5 et celles qui suivent, puis notez la décision.</translation>
-    </message>
-    <message>
-        <source>Changes upon this line-up of %2 are recorded already: strike them first, or correct the line-up in its place.</source>
-        <translation>Des changements sont déjà notés sur cette formation de %2&#xa0;: rayez-les d’abord, ou corrigez la formation à sa place.</translation>
     </message>
     <message>
         <source>There is no set %5 that has ended: name one that has, or record a forfeit of this set.</source>
@@ -4072,6 +4060,18 @@ Les règles varient selon l’État et la ligue, et l’arbitre a raison.
     <message>
         <source>Number %1 of %2 was ruled illegal and still stands in slot %3: strike her substitution, entry %5.</source>
         <translation>Le numéro %1 de %2 a été jugé irrégulier et se tient encore au rang %3&#xa0;: rayez son remplacement, la saisie %5.</translation>
+    </message>
+    <message>
+        <source>This line-up of %2 has been changed since: strike the changes, or correct the line-up in its place.</source>
+        <translation>Cette formation de %2 a changé depuis&#xa0;: rayez les changements, ou corrigez la formation à sa place.</translation>
+    </message>
+    <message>
+        <source>Time-outs and substitutions since then go too: strike entry %5 and those after it, then rule.</source>
+        <translation>Les temps morts et les remplacements depuis lors tombent aussi&#xa0;: rayez la saisie %5 et celles qui suivent, puis notez la décision.</translation>
+    </message>
+    <message>
+        <source>Number %1 of %2, ruled illegal, still stands in slot %3: strike entry %5, or record number %9 in for her.</source>
+        <translation>Le numéro %1 de %2, jugé irrégulier, se tient encore au rang %3&#xa0;: rayez la saisie %5, ou notez que le numéro %9 entre pour elle.</translation>
     </message>
 </context>
 <context>

@@ -130,7 +130,9 @@ void Hand::crossLost(Team team) {
         return;
     lost->takenBack = true;
     lost->note = std::max(lost->note, note);
+    const auto behind = std::distance(marks.begin(), lost.base());
     add(terms.back(), MarkShape::Square, RallyLost());
+    std::rotate(marks.begin() + behind, marks.end() - 1, marks.end()); // exit scores come after it
 }
 
 void Hand::operator()(const WrongServer& ruling) {

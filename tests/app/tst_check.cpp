@@ -111,7 +111,7 @@ void TestCheck::eachNamesItsLineItsRuleAndItsSource_data() {
 {"kind":"time-out","team":"visitors"}
 {"kind":"rally-won","by":"home"}
 {"kind":"wrong-server","team":"home","served":4,"taken-back-from":8}
-)"_ba   << u"line 11: Requests of the time that is taken back go too: strike those from entry 9 on, then rule. [Time-outs and substitutions meanwhile are taken back too: yes; from memory"_s;
+)"_ba   << u"line 11: Time-outs and substitutions since then go too: strike entry 9 and those after it, then rule. [Time-outs and substitutions meanwhile are taken back too: yes; from memory"_s;
     QTest::newRow("resumed too late")
         << tossedUnder("international") + slips + R"({"kind":"suspended","reason":"lights","time":"2026-10-10T18:30:00.000Z"}
 {"kind":"resumed","go-on":"as-it-stood","time":"2026-10-10T23:30:00.000Z"}

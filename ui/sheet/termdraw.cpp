@@ -97,10 +97,12 @@ void TermPen::write(const PlacedMark& placed, int lines) {
         note(tag.as(ItemRole::NoteNumber), spot, mark.note);
 }
 
-/// Two strokes through the corners of the mark, which stays legible.
+/// Two strokes through the corners of the mark, which stays legible; over a number alone no higher than it is, so that
+/// they keep off the number of the remark.
 void TermPen::cross(const Tag& tag, const Spot& spot) {
-    const double across = std::min(0.46 * m_size.ring, (spot.right - spot.left) / 2 + 0.5);
-    const QPointF reach(across, 0.46 * m_size.ring);
+    const double whole = 0.46 * m_size.ring;
+    const double across = std::min(whole, (spot.right - spot.left) / 2 + 0.5);
+    const QPointF reach(across, across < whole ? 0.32 * m_size.ring : whole);
     const QPointF mirrored(reach.x(), -reach.y());
     const Stroke stroke{m_ink.colour, 0.3, {}, true};
     m_draft.line(tag, spot.middle() - reach, spot.middle() + reach, stroke);

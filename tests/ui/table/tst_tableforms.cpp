@@ -78,10 +78,21 @@ void TestTableForms::theCaptainIsNamed() {
 }
 
 void TestTableForms::theSidesChange() {
-    OpenTable table(withBench());
+    MatchBuilder match;
+    match.open(3, publishedRulebook(QStringLiteral("international")).value()).toss(Team::Home);
+    for (const char winner : {'h', 'v'}) {
+        match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16}).start();
+        match.play(QByteArray(25, winner).constData()).add(SetEnded{});
+    }
+    match.toss(Team::Home).lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16});
+    match.start().play("hhhhhhhh");
+    OpenTable table(match);
+    const Team right = opponentsOf(table.set().left.value());
     table.window().perform(TableCommand::SidesChanged);
-    table.press(Qt::Key_Left);
-    QCOMPARE(table.score().visitors, 1);
+    QVERIFY(std::holds_alternative<SidesChanged>(table.newest().entry));
+    const int before = table.score()[right];
+    table.press(Qt::Key_Left); // who stood on the right stands on the left now
+    QCOMPARE(table.score()[right], before + 1);
 }
 
 void TestTableForms::aDifferenceFromTheScoreboardIsWritten() {

@@ -75,7 +75,7 @@ void TestFindingWords::theSentenceIs_data() {
     row(SetNotWon,             "The set is not won yet: play on until the score decides it.");
     row(TossMissing,           "It is not known who serves first: record the toss.");
     row(LineUpMissing,         "QRL has no line-up yet: record it first.");
-    row(ChangedSinceLineUp,    "Changes upon this line-up of QRL are recorded already: strike them first, or correct the line-up in its place.");
+    row(ChangedSinceLineUp,    "This line-up of QRL has been changed since: strike the changes, or correct the line-up in its place.");
     row(RallyUndecided,        "The rally is not decided: record who won it, or a replay, first.");
     row(ServeAlreadyContacted, "The serve is contacted already: record who won the rally, or a replay.");
     row(NotOnCourt,            "Number 47 of QRL is not on court: name one of the six who are.");
@@ -156,12 +156,12 @@ void TestFindingWords::theSentenceIs_data() {
     row(IncompleteBeforePlay,    "No set has begun, and QRL has nothing to keep: a team that cannot begin loses by default.");
     row(SetNotPlayedAgain,       "By the rulebook the set goes on as it stood: ask the referee before it is played again.");
     row(ResumedTooLate,          "Play was broken off 19 hours ago, more than 18: the match is played anew, in a file of its own.");
-    row(RequestsGoToo,           "Time-outs and substitutions of the time that is taken back go too: strike entry 19 and those after it first, then rule.");
+    row(RequestsGoToo,           "Time-outs and substitutions since then go too: strike entry 19 and those after it, then rule.");
     row(PlayNotResumed,          "Play has not been resumed with number 47 of QRL on court: tell the referee, nothing is lost yet.");
     row(LateReplacementIsDelay,  "A late replacement of QRL is not let pass now, and the sanction is the expulsion: tell the second referee.");
     row(LiberoForSentOff,        "Libero 47 of QRL may not come in for number 53, who was sent off: ask who else comes in.");
     row(NoLiberoThisSet,         "The slip of QRL named a libero, 47, whom nobody wears: the team has no libero in this set.");
-    row(IllegalPlayerStays,      "Number 47 of QRL was ruled illegal and still stands in slot III: strike her substitution, entry 19, or record number 53 in for her.");
+    row(IllegalPlayerStays,      "Number 47 of QRL, ruled illegal, still stands in slot III: strike entry 19, or record number 53 in for her.");
     row(SameLineUpDue,           "The set is played again with the same line-ups: put the six of QRL where they stood before.");
     row(ServerNotOnRoster,       "Number 47 is not on the roster of QRL: look again who serves.");
     row(RosterChangeCosts,       "The match has begun: by the rulebook other numbers on the roster of QRL cost a point, so tell the referee.");

@@ -3132,6 +3132,14 @@
         <source>forfeits set %1</source>
         <translation>pierde el set %1 por reglamento</translation>
     </message>
+    <message>
+        <source>set %1 started</source>
+        <translation>set %1 iniciado</translation>
+    </message>
+    <message>
+        <source>set %1 ended</source>
+        <translation>set %1 terminado</translation>
+    </message>
 </context>
 <context>
     <name>setfolio</name>

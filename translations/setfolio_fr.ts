@@ -3132,6 +3132,14 @@
         <source>forfeits set %1</source>
         <translation>perd le set %1 par forfait</translation>
     </message>
+    <message>
+        <source>set %1 started</source>
+        <translation>début du set %1</translation>
+    </message>
+    <message>
+        <source>set %1 ended</source>
+        <translation>fin du set %1</translation>
+    </message>
 </context>
 <context>
     <name>setfolio</name>

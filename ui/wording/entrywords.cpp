@@ -90,11 +90,15 @@ EntryWords Words::operator()(const Toss& toss) const {
 }
 
 EntryWords Words::operator()(const SetStarted& started) const {
-    return plain(fill(Table::tr("set %1 started %2"), {number(m_after.set().number), timeOfDay(started.at)}));
+    const QString set = number(m_after.set().number);
+    return plain(started.at.isValid() ? fill(Table::tr("set %1 started %2"), {set, timeOfDay(started.at)})
+                                      : fill(Table::tr("set %1 started"), {set}));
 }
 
 EntryWords Words::operator()(const SetEnded& ended) const {
-    return plain(fill(Table::tr("set %1 ended %2"), {number(m_before.set().number), timeOfDay(ended.at)}));
+    const QString set = number(m_before.set().number);
+    return plain(ended.at.isValid() ? fill(Table::tr("set %1 ended %2"), {set, timeOfDay(ended.at)})
+                                    : fill(Table::tr("set %1 ended"), {set}));
 }
 
 EntryWords Words::operator()(const ServeContacted&) const {

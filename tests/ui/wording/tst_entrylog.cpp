@@ -34,6 +34,7 @@ class TestEntryLog : public QObject {
 private Q_SLOTS:
     void anEntryIsSaidInAFewWords_data();
     void anEntryIsSaidInAFewWords();
+    void aTimeOfDayIsSaidWhereItIsKnown();
     void whatIsStruckStaysAndSaysSo();
     void redoSaysThatItStandsAgain();
     void followingIsTheSameAsReadingAnew();
@@ -64,6 +65,17 @@ void TestEntryLog::anEntryIsSaidInAFewWords() {
     MatchBuilder match;
     match.started().play("h").add(entry);
     QTEST(line(linesOf(match).back()), "words");
+}
+
+void TestEntryLog::aTimeOfDayIsSaidWhereItIsKnown() {
+    MatchBuilder match;
+    match.open().toss(Team::Home);
+    match.lineUp(Team::Home, {1, 2, 3, 4, 5, 6}).lineUp(Team::Visitors, {11, 12, 13, 14, 15, 16});
+    QCOMPARE(linesOf(MatchBuilder(match).add(SetStarted{})).back().words.words, QStringLiteral("set 1 started"));
+    match.add(SetStarted{QTime(18, 40)});
+    QVERIFY(linesOf(match).back().words.words.startsWith(u"set 1 started "));
+    match.play(QByteArray(25, 'h').constData()).add(SetEnded{});
+    QCOMPARE(linesOf(match).back().words.words, QStringLiteral("set 1 ended"));
 }
 
 void TestEntryLog::whatIsStruckStaysAndSaysSo() {

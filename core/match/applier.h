@@ -76,6 +76,8 @@ private:
     void assignSlots(Team team);
     /// The liberos of the set: the line-up's, or, where it names none, those named for the match.
     void nameLiberos(Team team);
+    /// Who has won a set as its points stand.
+    [[nodiscard]] std::optional<Team> winnerOf(const SetState& set) const;
     /// The points on the sheet have changed: whether the set is won.
     void decide();
     /// The points that a team needs to win a set, because its opponents forfeit it.

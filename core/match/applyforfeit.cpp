@@ -3,8 +3,6 @@
 #include "core/match/applier.h"
 #include "core/match/consequences.h"
 
-#include <vector>
-
 namespace setfolio {
 namespace {
 
@@ -44,12 +42,7 @@ void Applier::operator()(const Forfeit& forfeit) {
 }
 
 void Applier::giveWhatIsNeeded(SetState& set, Team winner) {
-    const PerTeam<TeamInSet>& teams = set.teams;
-    const auto won = [&] { // margin and cap as in play
-        return winnerAt(m_state.rulebook(), pointsToWin(m_state, set.number),
-                        {teams.home.points, teams.visitors.points});
-    };
-    while (won() != winner) {
+    while (winnerOf(set) != winner) { // margin and cap as in play
         ++set.teams[winner].points;
         set.points.push_back({winner, PointBy::Forfeit, m_number});
     }

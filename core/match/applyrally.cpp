@@ -154,9 +154,13 @@ void Applier::award(Team team, PointBy by) {
     decide();
 }
 
+std::optional<Team> Applier::winnerOf(const SetState& set) const {
+    const PerTeam<int> points{set.teams.home.points, set.teams.visitors.points};
+    return winnerAt(m_state.rulebook(), pointsToWin(m_state, set.number), points);
+}
+
 void Applier::decide() {
-    const PerTeam<int> points{set().teams.home.points, set().teams.visitors.points};
-    set().winner = winnerAt(m_state.rulebook(), pointsToWin(m_state, set().number), points);
+    set().winner = winnerOf(set());
 }
 
 void Applier::giveServeTo(Team team) {

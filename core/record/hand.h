@@ -95,6 +95,7 @@ private:
     /// Whether a ruling leaves a mark: in play, or where points that won the set are taken back.
     [[nodiscard]] bool maySettle(std::optional<EntryNumber> takenBackFrom) const;
     void moveLibero(LiberoMove move, Team team);
+    void cross(Mark& mark) const; ///< a ruling or a forfeit takes it back; the remark tells of it
     void crossPoint(Team team, EntryNumber entry);
     void crossBeyond(Team team, int kept); ///< all points of a set but its first ones
     void crossContact();                   ///< the ring drawn for a wrong server's contact

@@ -83,21 +83,23 @@ void Hand::crossExits(Team team, int total) {
             const auto* exit = std::get_if<ExitScore>(&term.marks[place].content);
             if (!exit || exit->total <= total || term.marks[place].struck || term.marks[place].takenBack)
                 continue;
-            term.marks[place].takenBack = true;
-            term.marks[place].note = std::max(term.marks[place].note, note);
+            cross(term.marks[place]);
             const bool served = team == serving() && &term == &record.teams[team].terms.back();
             if (!served || !takenBackBy(recorded.entry)) // else the ruling ends the term, with an exit score of its own
                 add(term, MarkShape::None, ExitScore{total});
         }
 }
 
+void Hand::cross(Mark& mark) const {
+    mark.takenBack = true;
+    mark.note = std::max(mark.note, note);
+}
+
 void Hand::crossPoint(Team team, EntryNumber entry) {
     for (Term& term : record.teams[team].terms)
         for (Mark& mark : term.marks)
-            if (mark.entry == entry && !mark.struck && !std::holds_alternative<RallyLost>(mark.content)) {
-                mark.takenBack = true;
-                mark.note = std::max(mark.note, note);
-            }
+            if (mark.entry == entry && !mark.struck && !std::holds_alternative<RallyLost>(mark.content))
+                cross(mark);
 }
 
 void Hand::crossBeyond(Team team, int kept) {
@@ -128,8 +130,7 @@ void Hand::crossLost(Team team) {
     });
     if (lost == marks.rend() || lost->shape == MarkShape::Square)
         return;
-    lost->takenBack = true;
-    lost->note = std::max(lost->note, note);
+    cross(*lost);
     const auto behind = std::distance(marks.begin(), lost.base());
     add(terms.back(), MarkShape::Square, RallyLost());
     std::rotate(marks.begin() + behind, marks.end() - 1, marks.end()); // exit scores come after it

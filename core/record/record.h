@@ -284,7 +284,7 @@ struct SetRecord {
     std::vector<Note> notes;
     std::optional<LivePlace> live; ///< while the set is in play
     std::optional<SetResult> result;
-    bool cancelled = false; ///< of no account: broken off and played again on a sheet of its own, or in vain
+    bool cancelled = false; ///< does not count: broken off and played again on a sheet of its own, or in vain
     bool inVain = false;    ///< a forfeit of an earlier set decided the match before it
     int inks = 3;           ///< taken in turn, round by round
     std::vector<SignOffRecord>

@@ -120,11 +120,10 @@ namespace {
 
 /// A table that keeps no record of replacements does not know whether a libero is on court.
 bool mayBeOnCourt(const TeamInSet& team, ShirtNumber number) {
+    if (const auto slot = slotOnCourt(team, number))
+        return standsIn(team, *slot) == number;
     const bool kept = team.libero || team.liberoMoved;
-    if (isLibero(team, number) && !slotOnCourt(team, number))
-        return !kept || (team.libero && team.libero->libero == number);
-    const std::optional<Slot> slot = slotOnCourt(team, number);
-    return slot && standsIn(team, *slot) == number;
+    return isLibero(team, number) && (!kept || (team.libero && team.libero->libero == number));
 }
 
 } // namespace

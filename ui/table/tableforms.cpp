@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 #include "ui/table/tableforms.h"
 
-#include "core/match/consequences.h"
 #include "core/rules/taking.h"
 #include "core/rules/ways.h"
 #include "ui/table/bench.h"
@@ -34,9 +33,9 @@ enum class Loss { AllSets, RestOfMatch, RestOfSet, EarlierSet };
 
 std::vector<int> endedSets(const MatchState& state) {
     std::vector<int> numbers;
-    for (std::size_t place = 0; place < state.sets.size(); ++place)
-        if (placeOfEnded(state, state.sets[place].number) == place)
-            numbers.push_back(state.sets[place].number);
+    for (const SetState& set : state.sets)
+        if (set.ended && !set.cancelled)
+            numbers.push_back(set.number);
     return numbers;
 }
 
